@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Slabwright.Core.Boundaries;
+using Slabwright.Core.Evidence;
+using Slabwright.Core.Quantities;
+using Slabwright.Core.Treatments;
+
+namespace Slabwright.Core.Job;
+
+/// <summary>The whole result of one run over a <see cref="Project"/>: what each step handed on.</summary>
+public sealed record RepairPlan
+{
+    /// <summary>A decision for each distress, in survey order.</summary>
+    public required ImmutableArray<TreatmentDecision> Decisions { get; init; }
+
+    /// <summary>Where the rule sets disagree.</summary>
+    public required ImmutableArray<Disagreement> Disagreements { get; init; }
+
+    /// <summary>What must come out, margins included.</summary>
+    public required ImmutableArray<RemovalDemand> Demands { get; init; }
+
+    /// <summary>The boundaries.</summary>
+    public required BoundaryResult Boundaries { get; init; }
+
+    /// <summary>Partial-depth repairs and sealing.</summary>
+    public required ImmutableArray<SurfaceWork> SurfaceWorks { get; init; }
+
+    /// <summary>The quantities.</summary>
+    public required QuantityResult Quantities { get; init; }
+
+    /// <summary>Findings of all steps, survey and folder included.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+}

@@ -1,0 +1,182 @@
+using System.Collections.Immutable;
+using Slabwright.Core.Evidence;
+using Slabwright.Core.Survey;
+using Slabwright.Core.Treatments;
+
+namespace Slabwright.Core.RuleSets;
+
+/// <summary>A value with the place it comes from.</summary>
+/// <param name="Value">The value; lengths in metres.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record Sourced<T>(T Value, SourceRef Source);
+
+/// <summary>
+/// The limits repair boundaries must keep. A null member means the rule set is silent and the rule does not bind.
+/// </summary>
+public sealed record BoundaryLimits
+{
+    /// <summary>Least length of a repair, m.</summary>
+    public required Sourced<double> LeastLength { get; init; }
+
+    /// <summary>Least length where both ends rely on aggregate interlock, m.</summary>
+    public Sourced<double>? LeastLengthUndowelled { get; init; }
+
+    /// <summary>Least old slab left between a cut and the next transverse joint, crack or earlier repair, m.</summary>
+    public Sourced<double>? LeastRemnant { get; init; }
+
+    /// <summary>Least old slab left between two repairs in a lane, m.</summary>
+    public Sourced<double>? LeastGap { get; init; }
+
+    /// <summary>How far a cut must pass a dowelled joint so that the old joint is taken out, m.</summary>
+    public Sourced<double>? ExtendPastDowelledJoint { get; init; }
+
+    /// <summary>True where a repair may end exactly at an undowelled joint or working crack.</summary>
+    public Sourced<bool>? EndAtUndowelledJoint { get; init; }
+
+    /// <summary>Slabs shorter than this are replaced whole, m.</summary>
+    public Sourced<double>? WholeSlabBelow { get; init; }
+
+    /// <summary>True where part of a slab may be replaced only if the damage lies within one half of it.</summary>
+    public Sourced<bool>? PartOnlyWithinHalfSlab { get; init; }
+
+    /// <summary>Longest concrete without a transverse joint inside a repair, m.</summary>
+    public Sourced<double>? LongestUnjointed { get; init; }
+
+    /// <summary>Longest concrete without a joint as a multiple of thickness on granular base (24 means 24 T).</summary>
+    public Sourced<double>? UnjointedThicknessesGranular { get; init; }
+
+    /// <summary>The same on a treated base.</summary>
+    public Sourced<double>? UnjointedThicknessesTreated { get; init; }
+
+    /// <summary>Length added at each end for damage hidden at the bottom where slabs freeze and thaw, m.</summary>
+    public required Sourced<double> HiddenMarginFreezeThaw { get; init; }
+
+    /// <summary>The same elsewhere, m.</summary>
+    public required Sourced<double> HiddenMargin { get; init; }
+}
+
+/// <summary>What the rule set asks of new joints, as far as boundaries and quantities need it.</summary>
+public sealed record JointLimits
+{
+    /// <summary>Dowels in each wheel path; null where bars run over the full width.</summary>
+    public Sourced<int>? DowelsPerWheelPath { get; init; }
+
+    /// <summary>Dowel spacing, m.</summary>
+    public required Sourced<double> DowelSpacing { get; init; }
+
+    /// <summary>Least dowel diameter, m.</summary>
+    public required Sourced<double> LeastDowelDiameter { get; init; }
+
+    /// <summary>Dowel diameter for heavy traffic, m; null where silent.</summary>
+    public Sourced<double>? HeavyTrafficDowelDiameter { get; init; }
+
+    /// <summary>Repairs at least this long are tied along the lane joint; null where faces are always isolated, m.</summary>
+    public Sourced<double>? TieLongitudinalFrom { get; init; }
+
+    /// <summary>Tie bar spacing along the longitudinal face, m.</summary>
+    public Sourced<double>? TieBarSpacing { get; init; }
+
+    /// <summary>Repairs up to this length may have one end tied, m; null where both ends work.</summary>
+    public Sourced<double>? OneEndTiedUpTo { get; init; }
+
+    /// <summary>True where joints sawn inside a repair carry dowels.</summary>
+    public required Sourced<bool> DowelIntermediateJoints { get; init; }
+}
+
+/// <summary>One treatment rule. Every condition that is not null must hold; rules are tried in order and the first that holds decides.</summary>
+public sealed record TreatmentRule
+{
+    /// <summary>Identifier, unique in the set.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>What the rule says, in one sentence of our own.</summary>
+    public required string Sentence { get; init; }
+
+    /// <summary>Distress types it speaks of; empty means all.</summary>
+    public ImmutableArray<DistressType> Types { get; init; } = [];
+
+    /// <summary>Least severity it holds for.</summary>
+    public Severity? AtLeast { get; init; }
+
+    /// <summary>Greatest severity it holds for.</summary>
+    public Severity? AtMost { get; init; }
+
+    /// <summary>Least depth as a share of slab thickness, exclusive of equality where <see cref="DepthShareUpTo"/> is the partner rule.</summary>
+    public double? DepthShareOver { get; init; }
+
+    /// <summary>Greatest depth as a share of slab thickness, inclusive.</summary>
+    public double? DepthShareUpTo { get; init; }
+
+    /// <summary>True: depth must be known; false: must be unknown.</summary>
+    public bool? DepthKnown { get; init; }
+
+    /// <summary>Least width, m.</summary>
+    public double? WidthOver { get; init; }
+
+    /// <summary>Greatest width, m, inclusive.</summary>
+    public double? WidthUpTo { get; init; }
+
+    /// <summary>Least faulting, m, inclusive.</summary>
+    public double? FaultingFrom { get; init; }
+
+    /// <summary>Causes it holds for; empty means all.</summary>
+    public ImmutableArray<DistressCause> Causes { get; init; } = [];
+
+    /// <summary>Pavement kinds it holds for: null both, true plain only, false reinforced only.</summary>
+    public bool? PlainPavement { get; init; }
+
+    /// <summary>Slab at least this long, m.</summary>
+    public double? SlabFrom { get; init; }
+
+    /// <summary>Slab at most this long, m.</summary>
+    public double? SlabUpTo { get; init; }
+
+    /// <summary>At least this many other full-depth calls in the same slab.</summary>
+    public int? OtherCallsInSlabFrom { get; init; }
+
+    /// <summary>At least this many neighbouring slabs in a row, this one included, that need full-depth work.</summary>
+    public int? DamagedSlabsInRowFrom { get; init; }
+
+    /// <summary>Beside or in an earlier repair.</summary>
+    public bool? BesideEarlierRepair { get; init; }
+
+    /// <summary>Through an asphalt overlay.</summary>
+    public bool? ThroughOverlay { get; init; }
+
+    /// <summary>Freeze–thaw climate.</summary>
+    public bool? FreezeThaw { get; init; }
+
+    /// <summary>What the rule calls for.</summary>
+    public required Treatment Treatment { get; init; }
+
+    /// <summary>A warning to print beside the decision, e.g. that the repair is temporary.</summary>
+    public string? Warning { get; init; }
+
+    /// <summary>Where the rule comes from.</summary>
+    public required SourceRef Source { get; init; }
+
+    /// <summary>False for rules from memory until the engineer switches them on.</summary>
+    public bool On { get; init; } = true;
+}
+
+/// <summary>A set of rules for one project: readable data with a source on every row.</summary>
+public sealed record RuleSet
+{
+    /// <summary>Identifier used in project files.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Printed name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What the set is and what it is silent about.</summary>
+    public required string Summary { get; init; }
+
+    /// <summary>Treatment rules in order.</summary>
+    public required ImmutableArray<TreatmentRule> Treatments { get; init; }
+
+    /// <summary>Limits for boundaries.</summary>
+    public required BoundaryLimits Boundaries { get; init; }
+
+    /// <summary>Limits for joints.</summary>
+    public required JointLimits Joints { get; init; }
+}
