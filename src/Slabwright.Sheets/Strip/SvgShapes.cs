@@ -1,0 +1,159 @@
+using System.Globalization;
+using System.Text;
+using Slabwright.Core.Job;
+using Slabwright.Sheets.Words;
+
+namespace Slabwright.Sheets.Strip;
+
+/// <summary>The shapes of the strip as SVG: one path per thing, patterns for the hatches.</summary>
+internal static class SvgShapes
+{
+    /// <summary>Joints closer than this are left out, px.</summary>
+    private const double LeastJointGap = 2.5;
+
+    /// <summary>Bars, boards and forms are left out below this scale, px a metre.</summary>
+    private const double LeastDetailScale = 5;
+
+    public static void AppendPatterns(StringBuilder svg, string prefix)
+    {
+        svg.Append("<defs>");
+        foreach (var style in Enum.GetValues<StripStyle>())
+        {
+            var ink = StripInk.Of(style);
+            if (ink.Hatch == Hatch.None) continue;
+            var lines = PatternLines(ink.Hatch);
+            var colour = $"var(--strip-{Css(style)}-hatch, {ink.HatchInk})";
+            svg.Append(CultureInfo.InvariantCulture, $"<pattern id=\"{prefix}-{Css(style)}\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\">");
+            svg.Append(lines.Length > 0
+                ? $"<path d=\"{lines}\" fill=\"none\" style=\"stroke:{colour};stroke-width:0.9\"/></pattern>"
+                : $"<circle cx=\"2\" cy=\"2\" r=\"0.9\" style=\"fill:{colour}\"/><circle cx=\"6\" cy=\"6\" r=\"0.9\" style=\"fill:{colour}\"/></pattern>");
+        }
+
+        svg.Append("</defs>");
+    }
+
+    public static void Append(StringBuilder svg, StripModel model, RepairPlan plan, SvgView view, StripSvgOptions options)
+    {
+        var titles = TitlesOf(plan);
+        var joints = new Dictionary<StripStyle, StringBuilder>();
+        var lastJoint = new Dictionary<double, double>();
+        foreach (var shape in model.Shapes)
+        {
+            if (IsJoint(shape, out var joint))
+            {
+                AddJoint(joint, view, joints, lastJoint);
+                continue;
+            }
+
+            if (view.PxPerMetre < LeastDetailScale && IsDetail(shape.Style)) continue;
+            Flush(svg, joints);
+            AppendShape(svg, shape, view, options, titles);
+        }
+
+        Flush(svg, joints);
+    }
+
+    private static bool IsJoint(StripShape shape, out StripLine line)
+    {
+        line = shape as StripLine ?? new StripLine([], shape.Style);
+        return shape is StripLine && shape.Style is StripStyle.JointDowelled or StripStyle.JointUndowelled;
+    }
+
+    private static bool IsDetail(StripStyle style) => style is StripStyle.Dowel or StripStyle.TieBar or StripStyle.Isolation
+        or StripStyle.EdgeForm or StripStyle.IntermediateJoint or StripStyle.ShoulderStrip;
+
+    private static void AddJoint(StripLine line, SvgView view, Dictionary<StripStyle, StringBuilder> joints, Dictionary<double, double> last)
+    {
+        var x = view.X(line.Points[0].At);
+        if (last.TryGetValue(line.Points[0].Offset, out var before) && x - before is >= 0 and < LeastJointGap) return;
+        last[line.Points[0].Offset] = x;
+        if (!joints.TryGetValue(line.Style, out var path)) joints[line.Style] = path = new StringBuilder();
+        path.Append(PathOf(line.Points, view));
+    }
+
+    /// <summary>All joints of one style in one path: a network of slabs stays a small element.</summary>
+    private static void Flush(StringBuilder svg, Dictionary<StripStyle, StringBuilder> joints)
+    {
+        foreach (var (style, path) in joints) svg.Append(CultureInfo.InvariantCulture, $"<path d=\"{path}\" fill=\"none\" {StrokeOf(style)}/>");
+        joints.Clear();
+    }
+
+    private static void AppendShape(
+        StringBuilder svg, StripShape shape, SvgView view, StripSvgOptions options, Dictionary<string, string> titles)
+    {
+        var chosen = shape.Ref.Length > 0 && shape.Ref == options.Chosen ? " strip-chosen" : "";
+        var data = shape.Ref.Length > 0 ? $" data-ref=\"{SvgText.Escape(shape.Ref)}\"" : "";
+        var title = titles.TryGetValue(shape.Ref, out var words) ? $"<title>{SvgText.Escape(words)}</title>" : "";
+        var open = $"class=\"strip-{Css(shape.Style)}{chosen}\"{data}";
+        switch (shape)
+        {
+            case StripArea area:
+                AppendArea(svg, area, view, options.IdPrefix, open, title);
+                break;
+            case StripLine line:
+                svg.Append(CultureInfo.InvariantCulture, $"<path {open} d=\"{PathOf(line.Points, view)}\" fill=\"none\" {StrokeOf(shape.Style)}>{title}</path>");
+                break;
+            case StripDot dot:
+                var at = $"cx=\"{view.N(view.X(dot.Centre.At))}\" cy=\"{view.N(view.Y(dot.Centre.Offset))}\"";
+                svg.Append(CultureInfo.InvariantCulture, $"<circle {open} {at} r=\"1.6\" fill=\"none\" {StrokeOf(shape.Style)}>{title}</circle>");
+                break;
+        }
+    }
+
+    private static void AppendArea(StringBuilder svg, StripArea area, SvgView view, string prefix, string open, string title)
+    {
+        var ink = StripInk.Of(area.Style);
+        var path = PathOf(area.Outline, view) + "Z";
+        var fill = ink.Fill is null ? "none" : $"var(--strip-{Css(area.Style)}-fill, {ink.Fill})";
+        svg.Append(CultureInfo.InvariantCulture, $"<path {open} d=\"{path}\" style=\"fill:{fill}\" {StrokeOf(area.Style)}>{title}</path>");
+        if (ink.Hatch == Hatch.None) return;
+        svg.Append(CultureInfo.InvariantCulture, $"<path d=\"{path}\" fill=\"url(#{prefix}-{Css(area.Style)})\" pointer-events=\"none\"/>");
+    }
+
+    private static Dictionary<string, string> TitlesOf(RepairPlan plan)
+    {
+        var titles = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var repair in plan.Boundaries.Repairs) titles[repair.Id] = $"{repair.Id}: {TradeWords.Of(repair.Kind)}, lane {repair.Lane}";
+        foreach (var work in plan.SurfaceWorks) titles[work.Id] = $"{work.Id}: {TradeWords.Of(work.Treatment)}, lane {work.Lane}";
+        foreach (var decision in plan.Decisions) titles.TryAdd(decision.DistressId, $"{decision.DistressId}: {TradeWords.Of(decision.Treatment)}");
+        return titles;
+    }
+
+    private static string PathOf(IReadOnlyList<StripPoint> points, SvgView view)
+    {
+        var path = new StringBuilder(points.Count * 14);
+        for (var i = 0; i < points.Count; i++)
+        {
+            path.Append(i == 0 ? 'M' : 'L').Append(view.N(view.X(points[i].At))).Append(' ').Append(view.N(view.Y(points[i].Offset)));
+        }
+
+        return path.ToString();
+    }
+
+    private static string StrokeOf(StripStyle style)
+    {
+        var ink = StripInk.Of(style);
+        if (ink.Stroke is null) return "";
+        var dash = ink.Dash.IsDefaultOrEmpty
+            ? ""
+            : $" stroke-dasharray=\"{string.Join(' ', ink.Dash.Select(d => (d * 1.3).ToString("0.#", CultureInfo.InvariantCulture)))}\" stroke-linecap=\"{(ink.Dash[0] < 0.5 ? "round" : "butt")}\"";
+        var width = (ink.Width * 1.3).ToString("0.##", CultureInfo.InvariantCulture);
+        return $"stroke=\"var(--strip-{Css(style)}-stroke, {ink.Stroke})\" stroke-width=\"{width}\"{dash}";
+    }
+
+    /// <summary>Style name as CSS writes it: <c>FullDepth</c> becomes <c>full-depth</c>.</summary>
+    private static string Css(StripStyle style) => CssNames[(int)style];
+
+    private static readonly string[] CssNames = [.. Enum.GetNames<StripStyle>().Select(name =>
+        string.Concat(name.Select((c, i) => char.IsUpper(c) ? (i > 0 ? "-" : "") + char.ToLowerInvariant(c) : c.ToString())))];
+
+    private static string PatternLines(Hatch hatch) => hatch switch
+    {
+        Hatch.Rising => "M-2 2L2 -2M0 8L8 0M6 10L10 6",
+        Hatch.Crossed => "M-2 2L2 -2M0 8L8 0M6 10L10 6M-2 6L2 10M0 0L8 8M6 -2L10 2",
+        Hatch.Woven => "M-2 2L2 -2M0 8L8 0M6 10L10 6M-1 5L5 -1M3 9L9 3M0 4H8",
+        Hatch.Falling => "M-2 6L2 10M0 0L8 8M6 -2L10 2",
+        Hatch.Upright => "M2 0V8M6 0V8",
+        _ => "",
+    };
+}

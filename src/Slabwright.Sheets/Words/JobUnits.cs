@@ -1,0 +1,107 @@
+using System.Globalization;
+using Slabwright.Core.Measures;
+
+namespace Slabwright.Sheets.Words;
+
+/// <summary>
+/// The units a project is printed in, and how its measures are written. Values come in metres and square metres, and leave as text in
+/// feet, inches and square yards or in metres, millimetres and square metres.
+/// </summary>
+public sealed class JobUnits
+{
+    private JobUnits(UnitSystem system) => System = system;
+
+    /// <summary>The unit system.</summary>
+    public UnitSystem System { get; }
+
+    /// <summary>Unit of lengths along the road.</summary>
+    public Unit Length => IsUs ? Units.Foot : Units.Metre;
+
+    /// <summary>Unit of thickness and depth.</summary>
+    public Unit Thickness => IsUs ? Units.Inch : Units.Millimetre;
+
+    /// <summary>Unit of area.</summary>
+    public Unit Area => IsUs ? Units.SquareYard : Units.SquareMetre;
+
+    /// <summary>Unit of volume.</summary>
+    public Unit Volume => IsUs ? Units.CubicYard : Units.CubicMetre;
+
+    /// <summary>Unit of distances on the key plan.</summary>
+    public Unit Distance => IsUs ? Units.Mile : Units.Kilometre;
+
+    /// <summary>Unit of mass of lift pieces.</summary>
+    public Unit Mass => IsUs ? Units.ShortTon : Units.Tonne;
+
+    /// <summary>Words for the footer of the sheets.</summary>
+    public string Name => IsUs ? "US customary (ft, in, yd²)" : "SI (m, mm, m²)";
+
+    private bool IsUs => System == UnitSystem.UsCustomary;
+
+    private int LengthDecimals => IsUs ? 1 : 2;
+
+    /// <summary>The units of a system.</summary>
+    public static JobUnits Of(UnitSystem system) => new(system);
+
+    /// <summary>A number with thousands separators and fixed decimals.</summary>
+    public static string Number(double value, int decimals = 0)
+    {
+        var text = value.ToString("N" + decimals, CultureInfo.InvariantCulture);
+        return text.StartsWith('-') && text.All(c => c is '-' or '0' or '.' or ',') ? text[1..] : text;
+    }
+
+    /// <summary>A unit symbol as printed on paper, with raised powers.</summary>
+    public static string Symbol(Unit unit) => unit.Symbol.Replace("2", "²", StringComparison.Ordinal).Replace("3", "³", StringComparison.Ordinal);
+
+    /// <summary>Length along the road without its unit.</summary>
+    public string LengthNumber(double metres) => Number(Length.FromBase(metres), LengthDecimals);
+
+    /// <summary>Length along the road with its unit.</summary>
+    public string LengthText(double metres) => $"{LengthNumber(metres)} {Length.Symbol}";
+
+    /// <summary>Long length in whole feet or metres, with its unit.</summary>
+    public string WholeLength(double metres) => $"{Number(Length.FromBase(metres))} {Length.Symbol}";
+
+    /// <summary>Distance in miles or kilometres, with its unit.</summary>
+    public string DistanceText(double metres) => $"{Number(Distance.FromBase(metres), 2)} {Distance.Symbol}";
+
+    /// <summary>Thickness without its unit.</summary>
+    public string ThicknessNumber(double metres) => Number(Thickness.FromBase(metres), IsUs ? 1 : 0);
+
+    /// <summary>Thickness with its unit.</summary>
+    public string ThicknessText(double metres) => $"{ThicknessNumber(metres)} {Thickness.Symbol}";
+
+    /// <summary>Small measure such as a crack width, with its unit.</summary>
+    public string SmallText(double metres) => IsUs
+        ? $"{Number(Units.Inch.FromBase(metres), 2)} in"
+        : $"{Number(Units.Millimetre.FromBase(metres), 1)} mm";
+
+    /// <summary>Area without its unit.</summary>
+    public string AreaNumber(double squareMetres) => Number(Area.FromBase(squareMetres), 1);
+
+    /// <summary>Area with its unit.</summary>
+    public string AreaText(double squareMetres) => $"{AreaNumber(squareMetres)} {Symbol(Area)}";
+
+    /// <summary>Mass of a lift piece with its unit.</summary>
+    public string MassText(double kilograms) => $"{Number(Mass.FromBase(kilograms), 1)} {Mass.Symbol}";
+
+    /// <summary>
+    /// A distance as a crew tapes it: feet and whole inches (<c>3 ft 6 in</c>) or metres with two decimals. The value is rounded to the
+    /// nearest inch or centimetre.
+    /// </summary>
+    public string Taped(double metres)
+    {
+        if (!IsUs) return $"{Number(Math.Abs(metres), 2)} m";
+        var inches = (long)Math.Round(Units.Inch.FromBase(Math.Abs(metres)), MidpointRounding.AwayFromZero);
+        return $"{(inches / 12).ToString(CultureInfo.InvariantCulture)} ft {(inches % 12).ToString(CultureInfo.InvariantCulture)} in";
+    }
+
+    /// <summary>Money with the currency in front, in whole units.</summary>
+    public static string Money(string currency, decimal amount) =>
+        $"{currency} {amount.ToString("N0", CultureInfo.InvariantCulture)}".TrimStart();
+
+    /// <summary>Money without currency, with cents.</summary>
+    public static string Cents(decimal amount) => amount.ToString("N2", CultureInfo.InvariantCulture);
+
+    /// <summary>A share as a percentage with one decimal.</summary>
+    public static string Percent(double share) => $"{Number(share * 100, 1)} %";
+}
