@@ -8,7 +8,11 @@ namespace Slabwright.Core.RuleSets;
 /// <summary>A value with the place it comes from.</summary>
 /// <param name="Value">The value; lengths in metres.</param>
 /// <param name="Source">Where it comes from.</param>
-public sealed record Sourced<T>(T Value, SourceRef Source);
+public sealed record Sourced<T>(T Value, SourceRef Source)
+{
+    /// <summary>What the limit says, in one sentence of our own; empty where the value speaks for itself.</summary>
+    public string Sentence { get; init; } = "";
+}
 
 /// <summary>
 /// The limits repair boundaries must keep. A null member means the rule set is silent and the rule does not bind.
@@ -17,6 +21,9 @@ public sealed record BoundaryLimits
 {
     /// <summary>Least length of a repair, m.</summary>
     public required Sourced<double> LeastLength { get; init; }
+
+    /// <summary>True where a repair may be as short as half the slab it lies in, when that is less than <see cref="LeastLength"/>.</summary>
+    public Sourced<bool>? LeastLengthOrHalfSlab { get; init; }
 
     /// <summary>Least length where both ends rely on aggregate interlock, m.</summary>
     public Sourced<double>? LeastLengthUndowelled { get; init; }
@@ -83,7 +90,10 @@ public sealed record JointLimits
     public required Sourced<bool> DowelIntermediateJoints { get; init; }
 }
 
-/// <summary>One treatment rule. Every condition that is not null must hold; rules are tried in order and the first that holds decides.</summary>
+/// <summary>
+/// One treatment rule. Every condition that is not null must hold; rules are tried in order and the first that holds decides. Rules that
+/// look at the slab (<see cref="IsSlabRule"/>) are tried in a second pass, on distresses that call for full-depth work by themselves.
+/// </summary>
 public sealed record TreatmentRule
 {
     /// <summary>Identifier, unique in the set.</summary>
@@ -107,17 +117,29 @@ public sealed record TreatmentRule
     /// <summary>Greatest depth as a share of slab thickness, inclusive.</summary>
     public double? DepthShareUpTo { get; init; }
 
+    /// <summary>Least depth as a share of slab thickness, inclusive; 1 means through the slab.</summary>
+    public double? DepthShareFrom { get; init; }
+
+    /// <summary>Greatest depth, m, inclusive.</summary>
+    public double? DepthUpTo { get; init; }
+
     /// <summary>True: depth must be known; false: must be unknown.</summary>
     public bool? DepthKnown { get; init; }
 
-    /// <summary>Least width, m.</summary>
+    /// <summary>Width above this, m, exclusive.</summary>
     public double? WidthOver { get; init; }
 
     /// <summary>Greatest width, m, inclusive.</summary>
     public double? WidthUpTo { get; init; }
 
-    /// <summary>Least faulting, m, inclusive.</summary>
+    /// <summary>True: width must be known; false: must be unknown.</summary>
+    public bool? WidthKnown { get; init; }
+
+    /// <summary>Least faulting, m, inclusive; the size counts, not the direction.</summary>
     public double? FaultingFrom { get; init; }
+
+    /// <summary>True: faulting must be known; false: must be unknown.</summary>
+    public bool? FaultingKnown { get; init; }
 
     /// <summary>Causes it holds for; empty means all.</summary>
     public ImmutableArray<DistressCause> Causes { get; init; } = [];
@@ -131,10 +153,15 @@ public sealed record TreatmentRule
     /// <summary>Slab at most this long, m.</summary>
     public double? SlabUpTo { get; init; }
 
-    /// <summary>At least this many other full-depth calls in the same slab.</summary>
+    /// <summary>
+    /// The distress itself calls for full-depth work and so do at least this many others in the same slab; 0 holds for every distress that
+    /// calls for full-depth work.
+    /// </summary>
     public int? OtherCallsInSlabFrom { get; init; }
 
-    /// <summary>At least this many neighbouring slabs in a row, this one included, that need full-depth work.</summary>
+    /// <summary>
+    /// The distress itself calls for full-depth work and so do others in at least this many neighbouring slabs in a row, this one included.
+    /// </summary>
     public int? DamagedSlabsInRowFrom { get; init; }
 
     /// <summary>Beside or in an earlier repair.</summary>
@@ -157,6 +184,20 @@ public sealed record TreatmentRule
 
     /// <summary>False for rules from memory until the engineer switches them on.</summary>
     public bool On { get; init; } = true;
+
+    /// <summary>True for rules that ask about other distresses of the slab or about the slabs beside it.</summary>
+    public bool IsSlabRule => OtherCallsInSlabFrom is not null || DamagedSlabsInRowFrom is not null;
+}
+
+/// <summary>A limit a rule set knows but does not use until the engineer switches it on, as a rule from memory.</summary>
+/// <param name="Key">Its name in the file, e.g. <c>boundaries.longest_unjointed</c>; the name to switch it on by.</param>
+/// <param name="Value">Value with its unit, as the file gives it.</param>
+/// <param name="Sentence">What it says.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record OfferedLimit(string Key, string Value, string Sentence, SourceRef Source)
+{
+    /// <summary>The value in base units: metres, a plain number, or 1 and 0 for yes and no.</summary>
+    public double BaseValue { get; init; }
 }
 
 /// <summary>A set of rules for one project: readable data with a source on every row.</summary>
@@ -171,7 +212,16 @@ public sealed record RuleSet
     /// <summary>What the set is and what it is silent about.</summary>
     public required string Summary { get; init; }
 
-    /// <summary>Treatment rules in order.</summary>
+    /// <summary>Identifier of the set whose rules and limits fill in where this one is silent; null where none does.</summary>
+    public string? FillsFrom { get; init; }
+
+    /// <summary>What the publication says nothing about, in words.</summary>
+    public ImmutableArray<string> SilentAbout { get; init; } = [];
+
+    /// <summary>Limits known but switched off.</summary>
+    public ImmutableArray<OfferedLimit> Offered { get; init; } = [];
+
+    /// <summary>Treatment rules in order: the set's own, then those that fill in.</summary>
     public required ImmutableArray<TreatmentRule> Treatments { get; init; }
 
     /// <summary>Limits for boundaries.</summary>
