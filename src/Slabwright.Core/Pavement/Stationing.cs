@@ -25,7 +25,7 @@ public sealed record StationEquation(double At, double Ahead);
 /// Turns metres along the road into written stations and back. Stations may grow against the direction of travel
 /// (<see cref="Direction"/> −1) and may jump at station equations, where a written station can stand for more than one place.
 /// </summary>
-public sealed record Stationing
+public sealed partial record Stationing
 {
     /// <summary>How stations are written.</summary>
     public required StationStyle Style { get; init; }

@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Slabwright.Core.Evidence;
+using Slabwright.Core.Pavement;
+using Slabwright.Core.RuleSets;
+using Slabwright.Core.Survey;
+
+namespace Slabwright.Data.Folder;
+
+/// <summary>Reads a rule set of the project's own from JSON text.</summary>
+/// <param name="json">Text of the file.</param>
+/// <param name="fileName">Name for findings.</param>
+/// <param name="others">Sets that it may refer to.</param>
+public delegate (RuleSet? RuleSet, ImmutableArray<Finding> Findings) RuleSetReader(string json, string fileName, ImmutableArray<RuleSet> others);
+
+/// <summary>Reads the survey and the cores of a folder.</summary>
+/// <param name="folder">The project folder.</param>
+/// <param name="road">The road they lie on.</param>
+/// <param name="scene">Units and stations.</param>
+public delegate SurveyRecord SurveyReader(string folder, Road road, FolderScene scene);
+
+/// <summary>The parts of reading a folder that belong to other steps.</summary>
+/// <param name="RuleSets">Rule sets that come with Slabwright, the default first.</param>
+/// <param name="ReadRuleSet">Reader of the project's own rule sets.</param>
+/// <param name="ReadSurvey">Reader of the survey.</param>
+public sealed record FolderDoors(ImmutableArray<RuleSet> RuleSets, RuleSetReader ReadRuleSet, SurveyReader ReadSurvey);

@@ -1,0 +1,157 @@
+using System.Collections.Immutable;
+
+namespace Slabwright.Data.Folder;
+
+/// <summary>What a column or property holds, and so how its name may end.</summary>
+public enum FieldKind
+{
+    /// <summary>Free text.</summary>
+    Text,
+
+    /// <summary>One of the words listed.</summary>
+    Words,
+
+    /// <summary>A whole number.</summary>
+    Whole,
+
+    /// <summary>A plain number.</summary>
+    Number,
+
+    /// <summary>A day as 2026-04-01.</summary>
+    Day,
+
+    /// <summary>A length; the name ends in its unit.</summary>
+    Length,
+
+    /// <summary>A place along the road: a station, or a length from the road's start with its unit.</summary>
+    Place,
+}
+
+/// <summary>One column of a folder file.</summary>
+/// <param name="Name">Name without its unit.</param>
+/// <param name="Kind">What it holds.</param>
+/// <param name="Required">True when every row needs it.</param>
+/// <param name="Meaning">What it means.</param>
+public sealed record FolderColumn(string Name, FieldKind Kind, bool Required, string Meaning)
+{
+    private static readonly string[] LengthUnits = ["ft", "in", "m", "mm"];
+    private static readonly string[] PlaceUnits = ["station", "ft", "m", "mi", "km"];
+
+    /// <summary>Headers under which the column is read.</summary>
+    public ImmutableArray<string> Headers => Kind switch
+    {
+        FieldKind.Length => [.. LengthUnits.Select(u => $"{Name}_{u}")],
+        FieldKind.Place => [.. PlaceUnits.Select(u => $"{Name}_{u}")],
+        _ => [Name],
+    };
+}
+
+/// <summary>A CSV file of the project folder.</summary>
+/// <param name="Name">File name.</param>
+/// <param name="Required">True when the folder must have it.</param>
+/// <param name="Purpose">What it is for.</param>
+/// <param name="Columns">Its columns.</param>
+public sealed record FolderFile(string Name, bool Required, string Purpose, ImmutableArray<FolderColumn> Columns);
+
+/// <summary>The CSV files of the project folder, column by column. docs/steps/project-folder.md prints the same tables and a test compares them.</summary>
+public static class FolderFormat
+{
+    /// <summary>The project file.</summary>
+    public const string ProjectFile = "project.json";
+
+    /// <summary>Folder with rule sets of the project's own.</summary>
+    public const string RulesFolder = "rules";
+
+    private static readonly FolderColumn LaneColumn = new("lane", FieldKind.Whole, true, "Lane number from the left, starting at 1.");
+    private static readonly FolderColumn FromColumn = new("from", FieldKind.Place, true, "Where it starts.");
+    private static readonly FolderColumn ToColumn = new("to", FieldKind.Place, true, "Where it ends.");
+
+    /// <summary>Lanes.</summary>
+    public static FolderFile Lanes { get; } = new("lanes.csv", true, "The lanes, one row each.",
+    [
+        LaneColumn,
+        new("width", FieldKind.Length, true, "Lane width."),
+        new("from", FieldKind.Place, false, "Where the lane's concrete begins; empty: the start of the road."),
+        new("to", FieldKind.Place, false, "Where it ends; empty: the end of the road."),
+        new("left_edge", FieldKind.Words, true, "What lies to the left where no other lane does."),
+        new("right_edge", FieldKind.Words, true, "What lies to the right where no other lane does."),
+    ]);
+
+    /// <summary>Joints one by one.</summary>
+    public static FolderFile Joints { get; } = new("joints.csv", false, "Transverse joints and working cracks one by one, besides the layouts in project.json.",
+    [
+        LaneColumn,
+        new("at", FieldKind.Place, true, "Where the joint crosses the middle of the lane."),
+        new("kind", FieldKind.Words, true, "What the line is."),
+        new("skew_run", FieldKind.Length, false, "Along the road from its left end to its right end; negative when the left end is further along; empty: square."),
+    ]);
+
+    /// <summary>Build-up.</summary>
+    public static FolderFile Sections { get; } = new("sections.csv", true, "Build-up along each lane, without gaps.",
+    [
+        LaneColumn,
+        FromColumn,
+        ToColumn,
+        new("kind", FieldKind.Words, true, "Whether the slabs carry mesh."),
+        new("thickness", FieldKind.Length, true, "Slab thickness."),
+        new("base", FieldKind.Words, true, "What the slab rests on."),
+        new("overlay", FieldKind.Length, false, "Asphalt on top of the concrete; empty: bare."),
+    ]);
+
+    /// <summary>Earlier repairs.</summary>
+    public static FolderFile EarlierRepairs { get; } = new("earlier_repairs.csv", false, "Full-depth repairs made in the past; their edges become joints.",
+    [
+        LaneColumn,
+        FromColumn,
+        ToColumn,
+        new("year", FieldKind.Whole, false, "Year it was built; empty: unknown."),
+    ]);
+
+    /// <summary>Features.</summary>
+    public static FolderFile Features { get; } = new("features.csv", false, "Bridges, ramps and marks to draw.",
+    [
+        new("kind", FieldKind.Words, true, "What it is."),
+        new("name", FieldKind.Text, true, "Printed name."),
+        FromColumn,
+        ToColumn,
+        new("approach_slab", FieldKind.Length, false, "For a bridge: length of the approach slab at each end (0: none). When given, the pavement ends at the deck and an expansion joint stands at the far end of each approach slab. Empty: the bridge is only drawn."),
+    ]);
+
+    /// <summary>No-cut zones.</summary>
+    public static FolderFile NoCutZones { get; } = new("no_cut_zones.csv", false, "Stretches in which no transverse cut may fall.",
+    [
+        new("name", FieldKind.Text, true, "What is there."),
+        new("lane", FieldKind.Whole, false, "Lane it holds for; empty: all lanes."),
+        FromColumn,
+        ToColumn,
+    ]);
+
+    /// <summary>Prices.</summary>
+    public static FolderFile Prices { get; } = new("prices.csv", true, "The pay items in bid order.",
+    [
+        new("code", FieldKind.Text, true, "Item code as bid."),
+        new("name", FieldKind.Text, true, "Item name as bid."),
+        new("role", FieldKind.Words, true, "What the item pays for; fixes the measurement rule."),
+        new("unit", FieldKind.Text, true, "Pay unit: ft, m, ft2, yd2, m2, yd3, m3, each or lump sum."),
+        new("unit_price", FieldKind.Number, true, "Price per pay unit in the currency of project.json."),
+        new("size_classes", FieldKind.Text, false, "Prices by size of one repair in pay units, ascending: `0=210; 12=185` is 210 below 12 and 185 from 12 on. Empty: one price."),
+        new("round_to", FieldKind.Number, false, "Totals are rounded up to a multiple of this, in pay units; empty: 1."),
+        new("least_pay", FieldKind.Number, false, "Least pay quantity of one repair, in pay units; empty: none."),
+        new("low_share", FieldKind.Number, false, "Low price as a share of the price; empty: 1."),
+        new("high_share", FieldKind.Number, false, "High price as a share of the price; empty: 1."),
+        new("source", FieldKind.Text, false, "Where the price comes from."),
+    ]);
+
+    /// <summary>Overrides.</summary>
+    public static FolderFile Overrides { get; } = new("overrides.csv", false, "The engineer's own decisions in place of the rules.",
+    [
+        new("distress", FieldKind.Text, true, "Identifier of the distress in survey.csv."),
+        new("treatment", FieldKind.Words, true, "The choice."),
+        new("because", FieldKind.Text, true, "The reason, printed on the sheets."),
+        new("by", FieldKind.Text, false, "Who decided."),
+        new("on", FieldKind.Day, false, "When."),
+    ]);
+
+    /// <summary>All files read as plain tables, in reading order.</summary>
+    public static ImmutableArray<FolderFile> Files { get; } = [Lanes, Joints, Sections, EarlierRepairs, Features, NoCutZones, Prices, Overrides];
+}

@@ -1,0 +1,110 @@
+using System.Text;
+using Slabwright.Core.Evidence;
+using Sylvan.Data.Csv;
+
+namespace Slabwright.Data.Folder;
+
+/// <summary>A CSV file of the folder: header, rows and what is wrong with them.</summary>
+internal sealed class FolderTable
+{
+    private readonly Dictionary<string, int> _columns = new(StringComparer.OrdinalIgnoreCase);
+    private bool _decimalComma;
+
+    private FolderTable(FolderFile file, List<Finding> findings) => (File, Findings) = (file, findings);
+
+    public FolderFile File { get; }
+
+    public List<Finding> Findings { get; }
+
+    /// <summary>Rows that are not blank; none when the file is missing or has no usable header.</summary>
+    public static List<FolderRow> Read(string folder, FolderFile file, FolderScene scene, List<Finding> findings)
+    {
+        var path = Path.Combine(folder, file.Name);
+        if (!System.IO.File.Exists(path))
+        {
+            if (file.Required) findings.Add(Absent(file));
+            return [];
+        }
+
+        var table = new FolderTable(file, findings);
+        try
+        {
+            return table.Rows(ReadText(path), scene);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or CsvFormatException or CsvRecordTooLargeException)
+        {
+            findings.Add(new("ROAD-003", FindingLevel.Error, "The file cannot be read.", new(file.Name), exception.Message,
+                "Close other programs that hold the file, and save it as CSV in UTF-8."));
+            return [];
+        }
+    }
+
+    /// <summary>Column of a header, or -1.</summary>
+    public int IndexOf(string header) => _columns.GetValueOrDefault(header, -1);
+
+    /// <summary>A number's text with a decimal point: files parted by semicolons may have decimal commas.</summary>
+    public string Plain(string number) => _decimalComma ? number.Replace(',', '.') : number;
+
+    private List<FolderRow> Rows(string text, FolderScene scene)
+    {
+        var header = text.AsSpan()[..Math.Max(0, text.AsSpan().IndexOfAny('\r', '\n'))];
+        var delimiter = header.Contains(';') ? ';' : header.Contains('\t') ? '\t' : ',';
+        _decimalComma = delimiter != ',';
+        using var reader = CsvDataReader.Create(new StringReader(text), new CsvDataReaderOptions { HasHeaders = false, Delimiter = delimiter });
+        var rows = new List<FolderRow>();
+        for (var line = 1; reader.Read(); line++)
+        {
+            var cells = Enumerable.Range(0, reader.RowFieldCount).Select(reader.GetString).ToArray();
+            if (line == 1) Header(cells);
+            else if (cells.Any(c => c.Trim().Length > 0)) rows.Add(new FolderRow(this, line, cells, scene));
+        }
+
+        if (_columns.Count == 0) Header([]);
+        return rows;
+    }
+
+    private void Header(string[] cells)
+    {
+        var known = File.Columns.SelectMany(c => c.Headers).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        for (var i = 0; i < cells.Length; i++)
+        {
+            var header = cells[i].Trim();
+            if (header.Length == 0) continue;
+            if (!known.Contains(header)) Findings.Add(Unknown(header));
+            else if (!_columns.TryAdd(header, i)) Findings.Add(Repeated(header));
+        }
+
+        foreach (var column in File.Columns.Where(c => c.Required && !c.Headers.Any(_columns.ContainsKey))) Findings.Add(NoColumn(column));
+    }
+
+    /// <summary>Text of a file in UTF-8 or, where the bytes are not that, Windows' western code page.</summary>
+    private static string ReadText(string path)
+    {
+        var bytes = System.IO.File.ReadAllBytes(path);
+        try
+        {
+            using var reader = new StreamReader(new MemoryStream(bytes), new UTF8Encoding(false, true), detectEncodingFromByteOrderMarks: true);
+            return reader.ReadToEnd();
+        }
+        catch (DecoderFallbackException)
+        {
+            return Encoding.Latin1.GetString(bytes);
+        }
+    }
+
+    private static Finding Absent(FolderFile file) => new(
+        "ROAD-002", FindingLevel.Error, "A file every project needs is missing.", new(file.Name), null,
+        $"Add {file.Name} to the folder: {file.Purpose}");
+
+    private Finding Unknown(string header) => new(
+        "ROAD-004", FindingLevel.Warning, "The column is not one this file has; it is not read.", new(File.Name, 1, header), header,
+        "Known columns: " + string.Join(", ", File.Columns.SelectMany(c => c.Headers)) + ".");
+
+    private Finding Repeated(string header) => new(
+        "ROAD-018", FindingLevel.Warning, "The column stands twice; the first is read.", new(File.Name, 1, header), header,
+        "Remove or rename one of the two columns.");
+
+    private Finding NoColumn(FolderColumn column) => new(
+        "ROAD-005", FindingLevel.Error, "A column the file needs is missing.", new(File.Name, 1, column.Name), null,
+        $"Add a column {string.Join(" or ", column.Headers)}: {column.Meaning}");
+}

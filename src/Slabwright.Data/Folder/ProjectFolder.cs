@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Slabwright.Core.Evidence;
+using Slabwright.Core.Job;
+using Slabwright.Core.Pavement;
+using Slabwright.Core.RuleSets;
+
+namespace Slabwright.Data.Folder;
+
+/// <summary>
+/// The open project folder: one JSON file and a handful of CSV files with units in the column names, described in
+/// docs/steps/project-folder.md. Bad input becomes findings; no reading method throws for it.
+/// </summary>
+public static class ProjectFolder
+{
+    /// <summary>Reads a folder.</summary>
+    /// <param name="path">The folder.</param>
+    /// <param name="doors">Rule sets and the readers that belong to other steps.</param>
+    public static ProjectReadResult Read(string path, FolderDoors doors)
+    {
+        var findings = new List<Finding>();
+        try
+        {
+            var project = Read(path, doors, findings);
+            return new(project is null ? null : project with { Findings = [.. findings] }, [.. findings]);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            findings.Add(new("ROAD-003", FindingLevel.Error, "A file of the folder cannot be read.", new(), exception.Message,
+                "Check that the folder is at hand and that no other program holds its files."));
+            return new(null, [.. findings]);
+        }
+    }
+
+    private static Project? Read(string path, FolderDoors doors, List<Finding> findings)
+    {
+        if (!Directory.Exists(path))
+        {
+            findings.Add(new("ROAD-001", FindingLevel.Error, "There is no such project folder.", new(path), null, "Check the path."));
+            return null;
+        }
+
+        using var document = Open(path, findings);
+        if (document is null) return null;
+        var file = new JsonFields(document.RootElement, "", FolderFormat.ProjectFile, findings);
+        var head = ProjectFileReader.Read(file, path);
+        var rules = RuleSetChoice.Read(file, path, doors, findings);
+        var road = head is null ? null : RoadReader.Read(path, head, findings);
+        var prices = PriceReader.Read(path, head, findings);
+        file.Unread();
+        if (head is null || road is null || rules is null || prices is null) return null;
+
+        var survey = doors.ReadSurvey(path, road, head.Scene);
+        findings.AddRange(survey.Findings);
+        return new Project
+        {
+            Name = head.Name,
+            Owner = head.Owner,
+            UnitSystem = head.Scene.Units,
+            Road = road,
+            Survey = survey,
+            RuleSet = rules.InForce,
+            OtherRuleSets = rules.Compare,
+            Prices = prices,
+            Overrides = OverrideReader.Read(path, head.Scene, survey, findings),
+            Settings = head.Settings,
+        };
+    }
+
+    private static JsonDocument? Open(string path, List<Finding> findings)
+    {
+        var place = new FindingPlace(FolderFormat.ProjectFile);
+        var file = Path.Combine(path, FolderFormat.ProjectFile);
+        if (!File.Exists(file))
+        {
+            findings.Add(new("ROAD-002", FindingLevel.Error, "The folder has no project.json.", place, null,
+                "Add project.json as docs/steps/project-folder.md describes, or give the folder that has one."));
+            return null;
+        }
+
+        try
+        {
+            var options = new JsonDocumentOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+            var document = JsonDocument.Parse(File.ReadAllText(file), options);
+            if (document.RootElement.ValueKind == JsonValueKind.Object) return document;
+            document.Dispose();
+            findings.Add(new("ROAD-003", FindingLevel.Error, "project.json is not an object in braces.", place, null, "Let the file begin with { and end with }."));
+        }
+        catch (JsonException exception)
+        {
+            findings.Add(new("ROAD-003", FindingLevel.Error, "project.json is not valid JSON.", place with { Row = exception.LineNumber + 1 },
+                exception.Message, "Mend the text at this line: a comma, quote or bracket is missing or too many."));
+        }
+
+        return null;
+    }
+}
