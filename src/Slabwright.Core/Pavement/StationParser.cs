@@ -46,10 +46,24 @@ public sealed partial record Stationing
 
     /// <summary>Every place along the road that carries a station value, in order.</summary>
     /// <param name="value">Station value, m.</param>
+    /// <remarks>
+    /// A rounded station just outside its stretch stands for the stretch's end, unless a place next to it carries the station exactly.
+    /// </remarks>
     public ImmutableArray<double> PlacesOf(double value)
     {
-        var exact = PlacesOf(value, 0);
-        return exact.IsEmpty ? PlacesOf(value, HalfLastDigit) : exact;
+        var rounding = HalfLastDigit + 1e-9;
+        var found = new List<(double Place, bool Exact)>(Equations.Length + 1);
+        for (var i = 0; i <= Equations.Length; i++)
+        {
+            var (origin, first) = i == 0 ? (0.0, Start) : (Equations[i - 1].At, Equations[i - 1].Ahead);
+            var from = i == 0 ? double.NegativeInfinity : origin;
+            var to = i == Equations.Length ? double.PositiveInfinity : Equations[i].At;
+            var at = origin + Direction * (value - first);
+            if (at < from - rounding || at > to + rounding) continue;
+            found.Add((Math.Min(Math.Max(at, from), to), at >= from && at <= to));
+        }
+
+        return [.. found.Where(f => f.Exact || !found.Any(o => o.Exact && Math.Abs(o.Place - f.Place) <= rounding)).Select(f => f.Place).Distinct()];
     }
 
     /// <summary>Half of the last digit that <see cref="Format"/> writes, m: a written station is this exact and no more.</summary>
@@ -62,24 +76,6 @@ public sealed partial record Stationing
 
     private const double Foot = 0.3048;
     private const double Mile = 1609.344;
-
-    /// <summary>Places within a tolerance; a rounded station just outside its stretch stands for the stretch's end.</summary>
-    private ImmutableArray<double> PlacesOf(double value, double tolerance)
-    {
-        var places = ImmutableArray.CreateBuilder<double>(1);
-        for (var i = 0; i <= Equations.Length; i++)
-        {
-            var (origin, first) = i == 0 ? (0.0, Start) : (Equations[i - 1].At, Equations[i - 1].Ahead);
-            var from = i == 0 ? double.NegativeInfinity : origin;
-            var to = i == Equations.Length ? double.PositiveInfinity : Equations[i].At;
-            var at = origin + Direction * (value - first);
-            if (at < from - tolerance || at > to + tolerance) continue;
-            var place = Math.Min(Math.Max(at, from), to);
-            if (places.Count == 0 || place > places[^1]) places.Add(place);
-        }
-
-        return places.ToImmutable();
-    }
 
     private bool PrefixFits(string prefix) => prefix.ToUpperInvariant() switch
     {
