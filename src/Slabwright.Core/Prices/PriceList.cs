@@ -103,18 +103,17 @@ public sealed record PayItem
     /// <summary>Where the price comes from.</summary>
     public SourceRef Source { get; init; } = SourceRef.Project;
 
+    /// <summary>Areas this close to a class limit belong to the class, m²; far below what can be marked, above rounding noise.</summary>
+    private const double AreaTolerance = 1e-6;
+
+    /// <summary>Index of the size class a repair's area falls in, or null when one price holds for all sizes.</summary>
+    /// <param name="area">Area of the repair, m².</param>
+    public int? SizeClassFor(double area) =>
+        SizeClasses.IsEmpty ? null : Math.Max(0, SizeClasses.Count(c => area + AreaTolerance >= c.FromArea) - 1);
+
     /// <summary>Price per pay unit for a repair of an area.</summary>
     /// <param name="area">Area of the repair, m².</param>
-    public decimal PriceFor(double area)
-    {
-        var price = UnitPrice;
-        foreach (var size in SizeClasses)
-        {
-            if (area >= size.FromArea) price = size.UnitPrice;
-        }
-
-        return price;
-    }
+    public decimal PriceFor(double area) => SizeClassFor(area) is { } index ? SizeClasses[index].UnitPrice : UnitPrice;
 }
 
 /// <summary>The pay items and prices of a project.</summary>

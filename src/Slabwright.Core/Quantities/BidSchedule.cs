@@ -9,7 +9,14 @@ namespace Slabwright.Core.Quantities;
 /// <param name="Measured">Quantity in pay units, unrounded.</param>
 /// <param name="Working">How it was measured, e.g. <c>6.0 ft × 12.0 ft ÷ 9 = 8.00 yd2</c>.</param>
 /// <param name="UnitPrice">Price per pay unit that applies here (size class).</param>
-public sealed record TakeOffLine(string ItemCode, string WorkId, double Measured, string Working, decimal UnitPrice);
+public sealed record TakeOffLine(string ItemCode, string WorkId, double Measured, string Working, decimal UnitPrice)
+{
+    /// <summary>Index of the price's size class, or null when one price holds for all sizes.</summary>
+    public int? SizeClass { get; init; }
+
+    /// <summary>Measured × unit price, unrounded.</summary>
+    public decimal Amount => (decimal)Measured * UnitPrice;
+}
 
 /// <summary>One line of the bid schedule.</summary>
 /// <param name="Item">Pay item.</param>
@@ -49,7 +56,7 @@ public sealed record QuantityRange(string ItemCode, string Name, double P10, dou
 /// <param name="Trials">Number of trials.</param>
 /// <param name="Seed">Seed of the generator.</param>
 /// <param name="Items">Ranges by pay item.</param>
-/// <param name="Drivers">Share of the variance by driver, largest first: growth, hidden margin, prices.</param>
+/// <param name="Drivers">What moves the cost, widest swing first: growth, new distresses, hidden margin, prices.</param>
 /// <param name="Costs">All trial costs, sorted, for drawing.</param>
 public sealed record CostRange(
     decimal P10,
@@ -64,8 +71,8 @@ public sealed record CostRange(
 
 /// <summary>One driver of the cost range.</summary>
 /// <param name="Name">What varies.</param>
-/// <param name="LowCost">Median cost when it is held at its P10.</param>
-/// <param name="HighCost">Median cost when it is held at its P90.</param>
+/// <param name="LowCost">Cost with it at its P10 and everything else at its median.</param>
+/// <param name="HighCost">Cost with it at its P90 and everything else at its median.</param>
 public sealed record CostDriver(string Name, decimal LowCost, decimal HighCost);
 
 /// <summary>Everything the Quantities step hands on.</summary>
