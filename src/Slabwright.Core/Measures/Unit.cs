@@ -57,6 +57,18 @@ public enum Dimension
 
     /// <summary>Traffic flow, base unit vehicles per hour.</summary>
     Flow,
+
+    /// <summary>Something per length, base unit one per metre: prices by length, the stiffness β of a dowel.</summary>
+    PerLength,
+
+    /// <summary>Something per area, base unit one per square metre: prices by area.</summary>
+    PerArea,
+
+    /// <summary>Spring stiffness, base unit newton per metre.</summary>
+    Stiffness,
+
+    /// <summary>Steel area per length of joint, base unit square metre per metre.</summary>
+    SteelPerLength,
 }
 
 /// <summary>A unit of measure: base value = value × <see cref="Factor"/> + <see cref="Offset"/>.</summary>
@@ -241,6 +253,39 @@ public static class Units
     /// <summary>Vehicles per hour.</summary>
     public static Unit VehiclePerHour { get; } = new("veh/h", Dimension.Flow, 1);
 
+    /// <summary>Per metre.</summary>
+    public static Unit PerMetre { get; } = new("1/m", Dimension.PerLength, 1);
+
+    /// <summary>Per foot.</summary>
+    public static Unit PerFoot { get; } = new("1/ft", Dimension.PerLength, 1 / 0.3048);
+
+    /// <summary>Per inch.</summary>
+    public static Unit PerInch { get; } = new("1/in", Dimension.PerLength, 1 / Inch_);
+
+    /// <summary>Per square metre.</summary>
+    public static Unit PerSquareMetre { get; } = new("1/m2", Dimension.PerArea, 1);
+
+    /// <summary>Per square foot.</summary>
+    public static Unit PerSquareFoot { get; } = new("1/ft2", Dimension.PerArea, 1 / (0.3048 * 0.3048));
+
+    /// <summary>Per square yard.</summary>
+    public static Unit PerSquareYard { get; } = new("1/yd2", Dimension.PerArea, 1 / (0.9144 * 0.9144));
+
+    /// <summary>Newton per millimetre.</summary>
+    public static Unit NewtonPerMillimetre { get; } = new("N/mm", Dimension.Stiffness, 1000);
+
+    /// <summary>Pound-force per inch.</summary>
+    public static Unit PoundForcePerInch { get; } = new("lbf/in", Dimension.Stiffness, PoundForce / Inch_);
+
+    /// <summary>Square millimetre per metre.</summary>
+    public static Unit SquareMillimetrePerMetre { get; } = new("mm2/m", Dimension.SteelPerLength, 1e-6);
+
+    /// <summary>Square centimetre per metre.</summary>
+    public static Unit SquareCentimetrePerMetre { get; } = new("cm2/m", Dimension.SteelPerLength, 1e-4);
+
+    /// <summary>Square inch per foot.</summary>
+    public static Unit SquareInchPerFoot { get; } = new("in2/ft", Dimension.SteelPerLength, Inch_ * Inch_ / 0.3048);
+
     /// <summary>Every unit, in the order above.</summary>
     public static ImmutableArray<Unit> All { get; } =
     [
@@ -248,7 +293,8 @@ public static class Units
         CubicFoot, Kilogram, Pound, ShortTon, Tonne, Second, Minute, Hour, Day, Celsius, Fahrenheit, Kelvin, FahrenheitDegree, Newton,
         Kilonewton, PoundOfForce, Kip, Pascal, Kilopascal, Megapascal, Gigapascal, Psi, MegapascalPerMetre, Pci, MilePerHour,
         MetrePerSecond, ShareOfOne, Percent, Degree, Gradian, Radian, KilogramPerCubicMetre, PoundPerCubicFoot, PerKelvin,
-        PerFahrenheit, VehiclePerHour,
+        PerFahrenheit, VehiclePerHour, PerMetre, PerFoot, PerInch, PerSquareMetre, PerSquareFoot, PerSquareYard, NewtonPerMillimetre,
+        PoundForcePerInch, SquareMillimetrePerMetre, SquareCentimetrePerMetre, SquareInchPerFoot,
     ];
 
     /// <summary>Finds a unit by its symbol, ignoring case where no two symbols differ by case only.</summary>
