@@ -45,7 +45,7 @@ internal static class SlabFormulas
         Id = "wheel-interior",
         Title = "Wheel in the interior of a slab",
         Topic = Topic,
-        Expression = "σ = 3P(1+µ)/(2πh²) [ln(2l/b) + ½ − γ] + 3P(1+µ)/(64h²) (b/l)²; w = P/(8kl²) {1 + [ln(a/2l) + γ − 1.25](a/l)²/(2π)}",
+        Expression = "σ = 3P(1+µ)/(2πh²) [ln(2l/b) + ½ − γ] + 3P(1+µ)/(64h²) (b/l)²; w = P/(8kl²) {1 + [ln(a/2l) + γ − 1.25] (a/l)²/(2π)}",
         Inputs = [Load("load", "P", "Wheel load"), WheelRadius, .. Plate],
         Outputs = [new("σ", "Stress at the bottom", Stress), new("w", "Deflection", Short)],
         Source = Seen("WESTERGAARD-1926", "as Ioannides et al. 1985 eq. A.3; deflection from memory"),

@@ -3,6 +3,7 @@ using Slabwright.Core.Evidence;
 using Slabwright.Core.Measures;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.Prices;
+using Slabwright.Core.Quantities;
 using Slabwright.Core.RuleSets;
 using Slabwright.Core.Survey;
 using Slabwright.Core.Treatments;
@@ -38,6 +39,9 @@ public sealed record ProjectSettings
 
     /// <summary>Growth of damage between survey and work, by distress type; types not named use the default row.</summary>
     public GrowthModel Growth { get; init; } = GrowthModel.None;
+
+    /// <summary>What the take-off needs of these settings.</summary>
+    public MeasurementSettings Measurement => new(Nights, LooseBaseShare, LooseBaseDepth, StationRange);
 }
 
 /// <summary>

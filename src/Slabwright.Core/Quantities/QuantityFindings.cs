@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Evidence;
-using Slabwright.Core.Job;
 using Slabwright.Core.Prices;
 using Slabwright.Core.RuleSets;
 using Slabwright.Core.Treatments;
@@ -19,7 +18,7 @@ public static class QuantityFindings
         IReadOnlyList<SurfaceWork> surfaceWorks,
         PriceList prices,
         JointLimits joints,
-        ProjectSettings settings)
+        MeasurementSettings settings)
     {
         var findings = ImmutableArray.CreateBuilder<Finding>();
         foreach (var role in Needed(repairs, surfaceWorks, settings).Where(r => prices.Find(r) is null))
@@ -36,7 +35,7 @@ public static class QuantityFindings
 
     /// <summary>Roles the plan's geometry calls for, in the order of <see cref="PayRole"/>.</summary>
     public static ImmutableArray<PayRole> Needed(
-        IReadOnlyList<Repair> repairs, IReadOnlyList<SurfaceWork> surfaceWorks, ProjectSettings settings)
+        IReadOnlyList<Repair> repairs, IReadOnlyList<SurfaceWork> surfaceWorks, MeasurementSettings settings)
     {
         var faces = repairs.SelectMany(r => r.LeftFace.Concat(r.RightFace)).Select(f => f.Face).ToHashSet();
         var ends = repairs.SelectMany(r => new[] { r.Start.Design, r.End.Design }).ToHashSet();
@@ -61,7 +60,7 @@ public static class QuantityFindings
         return [.. needs.Where(n => n.Needed).Select(n => n.Role)];
     }
 
-    private static void AddNights(ImmutableArray<Finding>.Builder findings, PriceList prices, ProjectSettings settings)
+    private static void AddNights(ImmutableArray<Finding>.Builder findings, PriceList prices, MeasurementSettings settings)
     {
         if (settings.Nights is not null || prices.Find(PayRole.TrafficControlNight) is not { } item) return;
         findings.Add(new Finding(

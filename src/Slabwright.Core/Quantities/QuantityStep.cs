@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
-using Slabwright.Core.Job;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.Prices;
 using Slabwright.Core.RuleSets;
@@ -17,7 +16,7 @@ public static class QuantityStep
         IReadOnlyList<SurfaceWork> surfaceWorks,
         PriceList prices,
         JointLimits joints,
-        ProjectSettings settings)
+        MeasurementSettings settings)
     {
         ImmutableArray<TakeOffLine> takeOff = TakeOff.Measure(road, repairs, surfaceWorks, prices, joints, settings);
         return new QuantityResult(

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Slabwright.Core.Boundaries;
-using Slabwright.Core.Job;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.Prices;
 using Slabwright.Core.RuleSets;
@@ -30,7 +29,7 @@ public static class TakeOff
         IReadOnlyList<SurfaceWork> surfaceWorks,
         PriceList prices,
         JointLimits joints,
-        ProjectSettings settings)
+        MeasurementSettings settings)
     {
         var lines = ImmutableArray.CreateBuilder<TakeOffLine>();
         foreach (var repair in repairs.OrderBy(r => r.From).ThenBy(r => LanePlace(road, r.Lane)))
@@ -54,7 +53,7 @@ public static class TakeOff
     }
 
     private static void AddRepair(
-        ImmutableArray<TakeOffLine>.Builder lines, Repair repair, PriceList prices, JointLimits joints, ProjectSettings settings)
+        ImmutableArray<TakeOffLine>.Builder lines, Repair repair, PriceList prices, JointLimits joints, MeasurementSettings settings)
     {
         foreach (var item in prices.Items)
         {
@@ -66,7 +65,7 @@ public static class TakeOff
         }
     }
 
-    private static Measurement? OfRepair(PayRole role, Repair repair, PayUnits units, JointLimits joints, ProjectSettings settings) =>
+    private static Measurement? OfRepair(PayRole role, Repair repair, PayUnits units, JointLimits joints, MeasurementSettings settings) =>
         role switch
         {
             PayRole.FullDepthArea => AreaMeasure.FullDepth(repair, units),
@@ -105,7 +104,7 @@ public static class TakeOff
     private static string SquareWorking(SurfaceWork work, PayUnits units) =>
         PayUnits.Plain(work.Area / (units.Length.Factor * units.Length.Factor)) + " " + units.Length.Symbol + "2" + units.Divisor();
 
-    private static void AddJobWide(ImmutableArray<TakeOffLine>.Builder lines, PriceList prices, ProjectSettings settings)
+    private static void AddJobWide(ImmutableArray<TakeOffLine>.Builder lines, PriceList prices, MeasurementSettings settings)
     {
         foreach (var item in prices.Items)
         {

@@ -1,4 +1,5 @@
 using Slabwright.Core.Handbook;
+using Slabwright.Tests.Rules;
 
 namespace Slabwright.Tests.Handbook;
 
@@ -8,7 +9,7 @@ public class HandbookPageTests
     [Fact]
     public void The_page_in_docs_is_the_one_the_program_writes()
     {
-        var path = Path.Combine(RepositoryRoot(), "docs", "handbook.md");
+        var path = Repository.PathOf("docs", "handbook.md");
         var written = HandbookPage.Markdown();
         if (Environment.GetEnvironmentVariable("SLABWRIGHT_WRITE_DOCS") == "1") File.WriteAllText(path, written);
         var stored = File.ReadAllText(path).ReplaceLineEndings("\n");
@@ -25,16 +26,9 @@ public class HandbookPageTests
     [Fact]
     public void Every_source_tag_of_the_handbook_is_in_sources_md()
     {
-        var sources = File.ReadAllText(Path.Combine(RepositoryRoot(), "docs", "sources.md"));
+        var sources = File.ReadAllText(Repository.PathOf("docs", "sources.md"));
         var tags = FormulaBook.All.SelectMany(e => e.Examples.Select(x => x.Source).Append(e.Source)).Select(s => s.Tag)
             .Where(t => t is not ("common practice" or "worked by hand")).Distinct();
         Assert.All(tags, tag => Assert.True(sources.Contains($"| {tag} |"), $"docs/sources.md has no row for {tag}."));
-    }
-
-    internal static string RepositoryRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Slabwright.slnx"))) folder = folder.Parent;
-        return folder?.FullName ?? throw new InvalidOperationException("The tests do not run inside the repository.");
     }
 }

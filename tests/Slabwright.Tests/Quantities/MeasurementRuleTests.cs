@@ -1,6 +1,6 @@
 using Slabwright.Core.Prices;
 using Slabwright.Core.Quantities;
-using Slabwright.Tests.Handbook;
+using Slabwright.Tests.Rules;
 
 namespace Slabwright.Tests.Quantities;
 
@@ -13,7 +13,7 @@ public class MeasurementRuleTests
     [Fact]
     public void The_page_prints_every_rule_with_its_source()
     {
-        var page = File.ReadAllText(Path.Combine(HandbookPageTests.RepositoryRoot(), "docs", "steps", "quantities.md"));
+        var page = File.ReadAllText(Repository.PathOf("docs", "steps", "quantities.md"));
         Assert.All(MeasurementRules.All, r => Assert.Contains($"| {r.Role} | {r.Sentence} | {r.Source} |", page));
     }
 }

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Evidence;
-using Slabwright.Core.Job;
 using Slabwright.Core.Measures;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.Prices;
+using Slabwright.Core.Quantities;
 using Slabwright.Core.RuleSets;
 using Slabwright.Core.Treatments;
 
@@ -17,7 +17,7 @@ internal static class SampleWork
 
     public static Unit Each { get; } = new("each", Dimension.None, 1);
 
-    public static ProjectSettings Settings { get; } = new() { CutStep = 0.5 * Foot };
+    public static MeasurementSettings Settings { get; } = new();
 
     public static JointLimits Joints { get; } = new()
     {
@@ -84,7 +84,7 @@ internal static class SampleWork
     }
 
     public static IEnumerable<(PayRole Role, Unit Unit)> MeasurementUnits() =>
-        Slabwright.Core.Quantities.MeasurementRules.All.Select(r => (r.Role, r.Dimension switch
+        MeasurementRules.All.Select(r => (r.Role, r.Dimension switch
         {
             Dimension.Area => Units.SquareYard,
             Dimension.Length => Units.Foot,
