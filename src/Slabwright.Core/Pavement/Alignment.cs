@@ -40,7 +40,12 @@ public abstract record AlignmentElement
     public abstract PlanPose PoseAt(double distance);
 
     /// <summary>Curvature at a distance from the piece's start, 1/m; positive where the road turns left.</summary>
-    public abstract double CurvatureAt(double distance);
+    /// <remarks>Pieces that do not say so themselves are asked for their heading five centimetres on either side.</remarks>
+    public virtual double CurvatureAt(double distance)
+    {
+        var (from, to) = (Math.Max(0, distance - 0.05), Math.Min(Length, distance + 0.05));
+        return Math.IEEERemainder(PoseAt(to).Heading - PoseAt(from).Heading, 2 * Math.PI) / (to - from);
+    }
 
     /// <summary>Distance from the piece's start to its point nearest to a point, 0 to <see cref="Length"/>.</summary>
     /// <remarks>

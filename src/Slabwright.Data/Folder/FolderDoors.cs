@@ -22,4 +22,9 @@ public delegate SurveyRecord SurveyReader(string folder, Road road, FolderScene 
 /// <param name="RuleSets">Rule sets that come with Slabwright, the default first.</param>
 /// <param name="ReadRuleSet">Reader of the project's own rule sets.</param>
 /// <param name="ReadSurvey">Reader of the survey.</param>
-public sealed record FolderDoors(ImmutableArray<RuleSet> RuleSets, RuleSetReader ReadRuleSet, SurveyReader ReadSurvey);
+public sealed record FolderDoors(ImmutableArray<RuleSet> RuleSets, RuleSetReader ReadRuleSet, SurveyReader ReadSurvey)
+{
+    /// <summary>The published rule sets and the readers of this solution.</summary>
+    public static FolderDoors Standard { get; } = new(
+        PublishedRuleSets.All, (json, file, others) => RuleSetFile.Parse(json, file, others), (_, _, _) => SurveyRecord.Empty);
+}
