@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 
 namespace Slabwright.Core.Evidence;
 
@@ -48,6 +49,7 @@ public readonly record struct ReasonInput(string Name, string Value);
 /// <param name="Sentence">One sentence for the sheet.</param>
 /// <param name="Source">Where the rule comes from.</param>
 /// <param name="Inputs">The inputs that met it.</param>
+[method: JsonConstructor]
 public sealed record Reason(string Rule, string Sentence, SourceRef Source, ImmutableArray<ReasonInput> Inputs)
 {
     /// <summary>A reason with no inputs.</summary>

@@ -24,7 +24,7 @@ public sealed record StripSvgOptions(double WidthPx)
 /// <summary>
 /// The strip as an SVG element for screens. Colours are CSS custom properties named after the style (<c>--strip-full-depth-fill</c>,
 /// <c>--strip-full-depth-stroke</c>) with the paper's inks as fallback; every repair, surface work and distress is a group with
-/// <c>data-ref</c> and a title.
+/// <c>data-ref</c> and a title. No style attributes, so that pages may forbid inline styles; <c>data-across</c> tells px per metre across.
 /// </summary>
 public static class StripSvg
 {
@@ -45,7 +45,7 @@ public static class StripSvg
         var height = view.Y(model.Right) + PadPx;
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"strip\" role=\"img\" ");
         svg.Append(CultureInfo.InvariantCulture, $"viewBox=\"0 0 {view.N(options.WidthPx)} {view.N(height)}\" width=\"{view.N(options.WidthPx)}\" height=\"{view.N(height)}\" ");
-        svg.Append(CultureInfo.InvariantCulture, $"font-family=\"inherit\" data-from=\"{from:R}\" data-to=\"{to:R}\">");
+        svg.Append(CultureInfo.InvariantCulture, $"font-family=\"inherit\" data-from=\"{from:R}\" data-to=\"{to:R}\" data-across=\"{view.N(view.PxPerMetreAcross)}\">");
         var label = $"{project.Road.Name}, station {project.Road.Stationing.Format(from)} to {project.Road.Stationing.Format(to)}";
         svg.Append(CultureInfo.InvariantCulture, $"<title>{SvgText.Escape(label)}</title>");
         SvgShapes.AppendPatterns(svg, options.IdPrefix);

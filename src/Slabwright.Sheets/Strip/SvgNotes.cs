@@ -11,7 +11,7 @@ internal static class SvgNotes
 
     public static void Append(StringBuilder svg, StripModel model, SvgView view)
     {
-        svg.Append("<g class=\"strip-notes\" text-anchor=\"middle\" style=\"paint-order:stroke;stroke:var(--strip-lane-fill, #f3f2ee);stroke-width:2.5px\">");
+        svg.Append("<g class=\"strip-notes\" text-anchor=\"middle\" paint-order=\"stroke\" stroke=\"var(--strip-lane-fill, #f3f2ee)\" stroke-width=\"2.5\">");
         var boxes = new TextBoxes();
         foreach (var kind in Order)
         {
@@ -33,7 +33,7 @@ internal static class SvgNotes
             if (!boxes.TryTake(x - width / 2, y - size * 0.8, width, size)) continue;
             var weight = note.Kind is NoteKind.Repair ? " font-weight=\"600\"" : "";
             var data = note.Ref.Length > 0 ? $" data-ref=\"{SvgText.Escape(note.Ref)}\"" : "";
-            svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{view.N(x)}\" y=\"{view.N(y)}\" font-size=\"{view.N(size)}\"{weight}{data} style=\"fill:{Colour(note.Kind)}\">");
+            svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{view.N(x)}\" y=\"{view.N(y)}\" font-size=\"{view.N(size)}\"{weight}{data} fill=\"{Colour(note.Kind)}\">");
             svg.Append(SvgText.Escape(note.Text)).Append("</text>");
             return;
         }

@@ -25,8 +25,8 @@ internal static class SvgShapes
             var colour = $"var(--strip-{Css(style)}-hatch, {ink.HatchInk})";
             svg.Append(CultureInfo.InvariantCulture, $"<pattern id=\"{prefix}-{Css(style)}\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\">");
             svg.Append(lines.Length > 0
-                ? $"<path d=\"{lines}\" fill=\"none\" style=\"stroke:{colour};stroke-width:0.9\"/></pattern>"
-                : $"<circle cx=\"2\" cy=\"2\" r=\"0.9\" style=\"fill:{colour}\"/><circle cx=\"6\" cy=\"6\" r=\"0.9\" style=\"fill:{colour}\"/></pattern>");
+                ? $"<path d=\"{lines}\" fill=\"none\" stroke=\"{colour}\" stroke-width=\"0.9\"/></pattern>"
+                : $"<circle cx=\"2\" cy=\"2\" r=\"0.9\" fill=\"{colour}\"/><circle cx=\"6\" cy=\"6\" r=\"0.9\" fill=\"{colour}\"/></pattern>");
         }
 
         svg.Append("</defs>");
@@ -105,7 +105,7 @@ internal static class SvgShapes
         var ink = StripInk.Of(area.Style);
         var path = PathOf(area.Outline, view) + "Z";
         var fill = ink.Fill is null ? "none" : $"var(--strip-{Css(area.Style)}-fill, {ink.Fill})";
-        svg.Append(CultureInfo.InvariantCulture, $"<path {open} d=\"{path}\" style=\"fill:{fill}\" {StrokeOf(area.Style)}>{title}</path>");
+        svg.Append(CultureInfo.InvariantCulture, $"<path {open} d=\"{path}\" fill=\"{fill}\" {StrokeOf(area.Style)}>{title}</path>");
         if (ink.Hatch == Hatch.None) return;
         svg.Append(CultureInfo.InvariantCulture, $"<path d=\"{path}\" fill=\"url(#{prefix}-{Css(area.Style)})\" pointer-events=\"none\"/>");
     }
