@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Slabwright.Core.Measures;
+using Slabwright.Core.Pavement;
+using Slabwright.Core.Prices;
+using Slabwright.Core.RuleSets;
+
+namespace Slabwright.Core.Boundaries;
+
+/// <summary>The price list as whole-number rates for one lane.</summary>
+internal sealed class LanePrices(PriceList prices, RuleSet rules, BoundaryOptions options)
+{
+    private const double FirstBarFromEdge = 12 * 0.0254;
+
+    /// <summary>Bars across a joint of a lane.</summary>
+    /// <remarks>Full width: bars at the spacing, first bar 12 in from the edge. Source: WSDOT dowel bars, 2013 (WA-13).</remarks>
+    public static int Bars(JointLimits joints, double width)
+    {
+        if (joints.DowelsPerWheelPath is { } perPath) return 2 * perPath.Value;
+        return (int)Math.Floor((width - 2 * FirstBarFromEdge) / joints.DowelSpacing.Value + 1e-9) + 1;
+    }
+
+    /// <summary>Money units of one base unit (m, m², m³ or each) of a role; 0 where the list does not pay it.</summary>
+    public double Each(PayRole role) =>
+        prices.Find(role) is { } item ? (double)item.UnitPrice / item.Unit.Factor * BoundaryProblem.MoneyPerUnit : 0;
+
+    /// <summary>Money units a tick of length.</summary>
+    public long Rate(PayRole role) => (long)Math.Round(Each(role) / Ticks.PerMetre);
+
+    public long TieRate => rules.Joints.TieBarSpacing is { Value: > 0 } spacing
+        ? (long)Math.Round(Each(PayRole.TieBar) / spacing.Value / Ticks.PerMetre)
+        : 0;
+
+    /// <summary>Length from which faces are tied; never where the rule set gives no length or no spacing.</summary>
+    public long TieFrom => rules.Joints is { TieLongitudinalFrom: { } from, TieBarSpacing.Value: > 0 }
+        ? Ticks.FromMetres(from.Value)
+        : long.MaxValue;
+
+    public long Fixed(double width) => Whole(
+        Each(PayRole.RepairSetUp) + 2 * width * (Each(PayRole.TransverseSawCut) + Each(PayRole.TransverseSeal)));
+
+    public long DowelledEnd(double width) => Whole(Bars(rules.Joints, width) * Each(PayRole.DrilledDowel));
+
+    public long InnerJoint(double width) => Whole(width * Each(PayRole.TransverseSeal)
+        + (rules.Joints.DowelIntermediateJoints.Value ? Bars(rules.Joints, width) * Each(PayRole.BasketDowel) : 0));
+
+    public long LiftCut(double width) => Whole(width * Each(PayRole.InternalSawCut));
+
+    public long BaseConcrete(double width) =>
+        Whole(width * options.LooseBaseShare * options.LooseBaseDepth * Each(PayRole.BaseConcrete) / Ticks.PerMetre);
+
+    public long Open(LaneEdge edge) => edge switch
+    {
+        LaneEdge.Curb or LaneEdge.Unpaved => Rate(PayRole.EdgeForm),
+        _ => Rate(PayRole.EdgeForm) + Rate(PayRole.ShoulderStrip),
+    };
+
+    public ImmutableArray<LengthClass> Classes(double width)
+    {
+        var item = prices.Find(PayRole.FullDepthArea);
+        if (item is null) return [new LengthClass(0, 1)];
+        if (item.SizeClasses.IsEmpty) return [new LengthClass(0, AreaRate(item, item.UnitPrice, width))];
+        var classes = item.SizeClasses.Select((c, n) =>
+            new LengthClass(n == 0 ? 0 : FirstLength(c.FromArea, width), AreaRate(item, c.UnitPrice, width)));
+        return [.. classes];
+    }
+
+    public long LeastPayLength(double width) => prices.Find(PayRole.FullDepthArea) is { LeastPay: > 0 } item
+        ? (long)Math.Ceiling(item.LeastPay * item.Unit.Factor / width * Ticks.PerMetre - 1e-6)
+        : 0;
+
+    /// <summary>Shortest length in ticks whose area reaches a class.</summary>
+    private static long FirstLength(double area, double width) => (long)Math.Ceiling(area / width * Ticks.PerMetre - 1e-3);
+
+    /// <summary>A removal that costs nothing would have no least length; one money unit a tick keeps repairs short.</summary>
+    private static long AreaRate(PayItem item, decimal price, double width) =>
+        Math.Max(1, Whole((double)price / item.Unit.Factor * BoundaryProblem.MoneyPerUnit * width / Ticks.PerMetre));
+
+    private static long Whole(double value) => (long)Math.Round(value);
+}

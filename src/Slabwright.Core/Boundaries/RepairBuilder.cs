@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Slabwright.Core.Measures;
+using Slabwright.Core.Pavement;
+using Slabwright.Core.RuleSets;
+using Slabwright.Core.Treatments;
+
+namespace Slabwright.Core.Boundaries;
+
+/// <summary>Draws the chosen repairs in full: joints, faces, kind, group, identifier and reasons.</summary>
+internal sealed class RepairBuilder
+{
+    private readonly Road _road;
+    private readonly BoundaryProblem _problem;
+    private readonly RuleSet _rules;
+    private readonly ILookup<int, RemovalDemand> _demands;
+    private readonly CutRules[] _cuts;
+    private readonly NewJoints[] _joints;
+    private readonly RepairReasons _reasons;
+
+    public RepairBuilder(Road road, BoundaryProblem problem, RuleSet rules, IEnumerable<RemovalDemand> demands)
+    {
+        (_road, _problem, _rules) = (road, problem, rules);
+        _demands = demands.ToLookup(d => d.Lane);
+        _cuts = [.. problem.Lanes.Select(l => new CutRules(problem, l))];
+        _joints = Array.ConvertAll(_cuts, c => new NewJoints(problem, c));
+        _reasons = new RepairReasons(road, problem, rules);
+    }
+
+    public ImmutableArray<Repair> Build(ImmutableArray<ChosenRepair> chosen)
+    {
+        var ordered = chosen.OrderBy(r => r.From).ThenBy(r => r.Lane).ToArray();
+        var groups = RepairGroups.Number(_problem, ordered);
+        var byLane = ordered.ToLookup(r => r.Lane);
+        return [.. ordered.Select((r, n) => One(r, n + 1, groups[n], byLane))];
+    }
+
+    private Repair One(ChosenRepair chosen, int number, int group, ILookup<int, ChosenRepair> byLane)
+    {
+        var lane = _road.Lanes[chosen.Lane];
+        var (from, to) = (Ticks.ToMetres(chosen.From), Ticks.ToMetres(chosen.To));
+        var demands = Held(lane.Number, chosen);
+        _cuts[chosen.Lane].TryCut(chosen.From, true, true, out var start);
+        _cuts[chosen.Lane].TryCut(chosen.To, false, true, out var end);
+        var inner = new List<long>();
+        _joints[chosen.Lane].Find(chosen.From, chosen.To, inner);
+        var faces = new RepairFaces(_road, _problem, chosen, inner, byLane);
+        return new Repair
+        {
+            Id = "R" + number.ToString("000", CultureInfo.InvariantCulture),
+            Lane = lane.Number,
+            From = from,
+            To = to,
+            Width = lane.Width,
+            Thickness = lane.SectionAt((from + to) / 2).Thickness,
+            Kind = Kind(_problem.Lanes[chosen.Lane], chosen),
+            Start = EndJoint(start, lane.Width),
+            End = EndJoint(end, lane.Width),
+            Intermediate = [.. inner.Select(at => InnerJoint(chosen.Lane, at, lane.Width))],
+            LeftFace = faces.Side(left: true),
+            RightFace = faces.Side(left: false),
+            Group = group,
+            DistressIds = [.. demands.SelectMany(d => d.DistressIds).Distinct()],
+            Reasons = _reasons.Of(chosen, start, end, demands),
+        };
+    }
+
+    private RemovalDemand[] Held(int lane, ChosenRepair chosen) =>
+        [.. _demands[lane].Where(d => Ticks.FromMetres(d.From) >= chosen.From && Ticks.FromMetres(d.To) <= chosen.To).OrderBy(d => d.From)];
+
+    private RepairJoint EndJoint(Cut cut, double width)
+    {
+        var design = cut.Standing switch
+        {
+            JointKind.PavementEnd or JointKind.Expansion => JointDesign.Isolated,
+            JointKind.Undowelled => JointDesign.Undowelled,
+            _ => JointDesign.Dowelled,
+        };
+        return new RepairJoint(Ticks.ToMetres(cut.At), design, cut.Standing is not null,
+            design == JointDesign.Dowelled ? LanePrices.Bars(_rules.Joints, width) : 0);
+    }
+
+    private RepairJoint InnerJoint(int lane, long at, double width)
+    {
+        var dowelled = _rules.Joints.DowelIntermediateJoints.Value;
+        var joints = _problem.Lanes[lane].Joints;
+        var n = _cuts[lane].JointFrom(at);
+        return new RepairJoint(Ticks.ToMetres(at), dowelled ? JointDesign.Dowelled : JointDesign.Undowelled,
+            n < joints.Length && joints[n].At == at, dowelled ? LanePrices.Bars(_rules.Joints, width) : 0);
+    }
+
+    /// <summary>Whole slabs held: none is a repair, one a slab replacement, more a slab run.</summary>
+    private static Treatment Kind(ProblemLane lane, ChosenRepair chosen)
+    {
+        var inside = lane.Joints.Count(j => j.Kind != JointKind.WorkingCrack && j.First >= chosen.From && j.Last <= chosen.To);
+        return inside switch { < 2 => Treatment.FullDepthRepair, 2 => Treatment.SlabReplacement, _ => Treatment.SlabRun };
+    }
+}
+
+/// <summary>Numbers repairs that touch or face one another across a lane line with one group number, from 1 along the road.</summary>
+internal static class RepairGroups
+{
+    public static int[] Number(BoundaryProblem problem, ChosenRepair[] ordered)
+    {
+        var root = Enumerable.Range(0, ordered.Length).ToArray();
+        var longest = ordered.Length == 0 ? 0 : ordered.Max(r => r.To - r.From);
+        for (var n = 0; n < ordered.Length; n++)
+        {
+            for (var m = n - 1; m >= 0 && ordered[n].From - ordered[m].From <= longest; m--)
+            {
+                if (Touch(problem, ordered[n], ordered[m])) Join(root, n, m);
+            }
+        }
+
+        var numbers = new Dictionary<int, int>();
+        return [.. root.Select((_, n) => Find(root, n)).Select(r =>
+        {
+            if (!numbers.TryGetValue(r, out var number)) numbers[r] = number = numbers.Count + 1;
+            return number;
+        })];
+    }
+
+    private static bool Touch(BoundaryProblem problem, ChosenRepair one, ChosenRepair two)
+    {
+        var (left, right) = one.Lane < two.Lane ? (one, two) : (two, one);
+        return problem.Lanes[left.Lane].Right.Lane == right.Lane && left.Lane != right.Lane && left.From <= right.To && right.From <= left.To;
+    }
+
+    private static void Join(int[] root, int n, int m)
+    {
+        var (a, b) = (Find(root, n), Find(root, m));
+        root[Math.Max(a, b)] = Math.Min(a, b);
+    }
+
+    private static int Find(int[] root, int n)
+    {
+        while (root[n] != n) n = root[n] = root[root[n]];
+        return n;
+    }
+}
