@@ -26,14 +26,14 @@ internal sealed class LanePrices(PriceList prices, RuleSet rules, BoundaryOption
     /// <summary>Money units a tick of length.</summary>
     public long Rate(PayRole role) => (long)Math.Round(Each(role) / Ticks.PerMetre);
 
-    public long TieRate => rules.Joints.TieBarSpacing is { Value: > 0 } spacing
-        ? (long)Math.Round(Each(PayRole.TieBar) / spacing.Value / Ticks.PerMetre)
-        : 0;
+    public long TieRate => (long)Math.Round(Each(PayRole.TieBar) / TieSpacing(rules.Joints) / Ticks.PerMetre);
 
-    /// <summary>Length from which faces are tied; never where the rule set gives no length or no spacing.</summary>
-    public long TieFrom => rules.Joints is { TieLongitudinalFrom: { } from, TieBarSpacing.Value: > 0 }
-        ? Ticks.FromMetres(from.Value)
-        : long.MaxValue;
+    /// <summary>Length from which faces are tied; never where the rule set gives none.</summary>
+    public long TieFrom => rules.Joints.TieLongitudinalFrom is { } from ? Ticks.FromMetres(from.Value) : long.MaxValue;
+
+    /// <summary>Tie bar spacing, m; 30 in where the rule set ties a side but names no spacing.</summary>
+    /// <remarks>Source of the 30 in: FHWA Concrete Pavement Preservation Guide (from memory).</remarks>
+    public static double TieSpacing(JointLimits joints) => joints.TieBarSpacing is { Value: > 0 } spacing ? spacing.Value : 30 * 0.0254;
 
     public long Fixed(double width) => Whole(
         Each(PayRole.RepairSetUp) + 2 * width * (Each(PayRole.TransverseSawCut) + Each(PayRole.TransverseSeal)));

@@ -62,7 +62,7 @@ public static class PlanPricing
                 LongitudinalFace.FormedAgainstShoulder => (0, 0, 0, 1, 1),
                 _ => (0, 0, 0, 1, 0),
             };
-            var bars = ties == 0 ? 0 : length / rules.Joints.TieBarSpacing!.Value;
+            var bars = ties == 0 ? 0 : length / (rules.Joints.TieBarSpacing?.Value ?? 30 * 0.0254);
             total += Amount(prices, PayRole.LongitudinalSawCut, cuts * length) + Amount(prices, PayRole.LongitudinalSeal, cuts * length)
                 + Amount(prices, PayRole.IsolationBoard, board * length) + Amount(prices, PayRole.TieBar, bars)
                 + Amount(prices, PayRole.EdgeForm, forms * length) + Amount(prices, PayRole.ShoulderStrip, strips * length);

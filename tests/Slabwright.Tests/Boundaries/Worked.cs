@@ -35,7 +35,7 @@ internal static class Worked
         DowelIntermediateJoints = new Sourced<bool>(true, Fhwa),
     };
 
-    public static RuleSet Rules(BoundaryLimits? limits = null, JointLimits? joints = null) => new()
+    public static RuleSet RuleSetOf(BoundaryLimits? limits = null, JointLimits? joints = null) => new()
     {
         Id = "worked", Name = "Worked", Summary = "For tests.", Treatments = [],
         Boundaries = limits ?? FhwaLimits, Joints = joints ?? Joints,
@@ -106,7 +106,7 @@ internal static class Worked
         BoundaryOptions? options = null)
     {
         options ??= BoundaryOptions.PlanOnly with { SpannedJointWeight = 0, UnmatchedEndWeight = 0 };
-        rules ??= Rules();
+        rules ??= RuleSetOf();
         prices ??= Prices;
         var result = BoundaryPlanner.Plan(road, demands, rules, prices, step * Foot, options, TestContext.Current.CancellationToken);
         if (result.Findings.IsEmpty)

@@ -127,11 +127,11 @@ public sealed class WorkedCaseTests
     {
         var limits = FhwaLimits with { LongestUnjointed = Feet(16) };
         // 51 to 99 keeps the joints at 60, 75 and 90: 9, 15, 15 and 9 ft. A 24 ft panel would be two of 12.
-        var repair = Assert.Single(Plan(OneLane, [Demand(1, 51, 99)], Rules(limits)).Repairs);
+        var repair = Assert.Single(Plan(OneLane, [Demand(1, 51, 99)], RuleSetOf(limits)).Repairs);
         Assert.Equal([60, 75, 90], repair.Intermediate.Select(j => Math.Round(j.At / Foot, 3)));
         Assert.All(repair.Intermediate, j => Assert.True(j.AtExistingJoint && j.Bars == 11));
         var bare = Road(Lane(1, 120, JointKind.Dowelled, [100]));
-        var split = Assert.Single(Plan(bare, [Demand(1, 30, 54)], Rules(limits)).Repairs);
+        var split = Assert.Single(Plan(bare, [Demand(1, 30, 54)], RuleSetOf(limits)).Repairs);
         Assert.Equal([42], split.Intermediate.Select(j => Math.Round(j.At / Foot, 3)));
     }
 
@@ -184,7 +184,7 @@ public sealed class WorkedCaseTests
     public void Missing_area_price_is_a_finding()
     {
         var bare = Prices with { Items = [.. Prices.Items.Where(i => i.Role != PayRole.FullDepthArea)] };
-        var result = BoundaryPlanner.Plan(OneLane, [Demand(1, 59, 61)], Rules(), bare, Foot, BoundaryOptions.PlanOnly, TestContext.Current.CancellationToken);
+        var result = BoundaryPlanner.Plan(OneLane, [Demand(1, 59, 61)], RuleSetOf(), bare, Foot, BoundaryOptions.PlanOnly, TestContext.Current.CancellationToken);
         Assert.Contains(result.Findings, f => f is { Code: "BND-013", Level: FindingLevel.Warning });
         Assert.Single(result.Repairs);
     }
