@@ -53,7 +53,7 @@ public static class StripBuilder
 
     private static StripNote NoteOf(Distress distress, LaneBand band)
     {
-        var code = TradeWords.CodeOf(distress.Type);
+        var code = SheetWords.CodeOf(distress.Type);
         var text = distress.Severity switch
         {
             Severity.None => code,

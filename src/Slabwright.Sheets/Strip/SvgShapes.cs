@@ -113,9 +113,9 @@ internal static class SvgShapes
     private static Dictionary<string, string> TitlesOf(RepairPlan plan)
     {
         var titles = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var repair in plan.Boundaries.Repairs) titles[repair.Id] = $"{repair.Id}: {TradeWords.Of(repair.Kind)}, lane {repair.Lane}";
-        foreach (var work in plan.SurfaceWorks) titles[work.Id] = $"{work.Id}: {TradeWords.Of(work.Treatment)}, lane {work.Lane}";
-        foreach (var decision in plan.Decisions) titles.TryAdd(decision.DistressId, $"{decision.DistressId}: {TradeWords.Of(decision.Treatment)}");
+        foreach (var repair in plan.Boundaries.Repairs) titles[repair.Id] = $"{repair.Id}: {SheetWords.Of(repair.Kind)}, lane {repair.Lane}";
+        foreach (var work in plan.SurfaceWorks) titles[work.Id] = $"{work.Id}: {SheetWords.Of(work.Treatment)}, lane {work.Lane}";
+        foreach (var decision in plan.Decisions) titles.TryAdd(decision.DistressId, $"{decision.DistressId}: {SheetWords.Of(decision.Treatment)}");
         return titles;
     }
 

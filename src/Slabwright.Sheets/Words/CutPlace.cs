@@ -39,7 +39,7 @@ public readonly record struct CutPlace(int JointNumber, TransverseJoint Joint, d
     public string JointName(Lane lane)
     {
         var (left, right) = (JointNumber - 1, JointNumber);
-        var name = TradeWords.Of(Joint.Kind);
+        var name = SheetWords.Of(Joint.Kind);
         if (left < 1) return name + " before slab 1";
         return right > lane.SlabCount
             ? string.Create(CultureInfo.InvariantCulture, $"{name} after slab {left}")

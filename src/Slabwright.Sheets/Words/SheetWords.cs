@@ -1,3 +1,4 @@
+using System.Globalization;
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Pavement;
@@ -6,19 +7,14 @@ using Slabwright.Core.Treatments;
 
 namespace Slabwright.Sheets.Words;
 
-/// <summary>The printed word for every value of the model, the same on every sheet, table, map and drawing.</summary>
-public static class TradeWords
+/// <summary>
+/// The printed word for every value of the model, the same on every sheet, table, map and drawing. Plain names come from
+/// <see cref="TradeWords"/>; here stand the ones the sheets word otherwise.
+/// </summary>
+public static class SheetWords
 {
     /// <summary>Treatment as printed.</summary>
-    public static string Of(Treatment treatment) => treatment switch
-    {
-        Treatment.Leave => "Leave",
-        Treatment.Seal => "Seal",
-        Treatment.PartialDepthRepair => "Partial-depth repair",
-        Treatment.FullDepthRepair => "Full-depth repair",
-        Treatment.SlabReplacement => "Slab replacement",
-        _ => "Slab run",
-    };
+    public static string Of(Treatment treatment) => Capital(TradeWords.Of(treatment));
 
     /// <summary>Treatment in two or three letters for labels in the drawing.</summary>
     public static string CodeOf(Treatment treatment) => treatment switch
@@ -32,16 +28,10 @@ public static class TradeWords
     };
 
     /// <summary>Severity as printed; empty for the types that have none.</summary>
-    public static string Of(Severity severity) => severity switch
-    {
-        Severity.None => "",
-        Severity.Low => "low",
-        Severity.Moderate => "moderate",
-        _ => "high",
-    };
+    public static string Of(Severity severity) => severity == Severity.None ? "" : TradeWords.Of(severity);
 
     /// <summary>Distress name of the LTPP manual, or of the guidance that adds it.</summary>
-    public static string Of(DistressType type) => DistressKey.Of(type).Name;
+    public static string Of(DistressType type) => Capital(TradeWords.Of(type));
 
     /// <summary>Two-letter code of a distress type, as printed beside it in the strip.</summary>
     public static string CodeOf(DistressType type) => DistressKey.Of(type).Code;
@@ -86,12 +76,7 @@ public static class TradeWords
     };
 
     /// <summary>Weight of a finding.</summary>
-    public static string Of(FindingLevel level) => level switch
-    {
-        FindingLevel.Note => "Note",
-        FindingLevel.Warning => "Warning",
-        _ => "Error",
-    };
+    public static string Of(FindingLevel level) => Capital(TradeWords.Of(level));
 
     /// <summary>What lies beyond a lane's edge.</summary>
     public static string Of(LaneEdge edge) => edge switch
@@ -104,7 +89,9 @@ public static class TradeWords
         _ => "unpaved",
     };
 
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
     /// <summary>Plural of a counted thing: <c>1 repair</c>, <c>2 repairs</c>.</summary>
     public static string Count(int count, string one, string? many = null) =>
-        $"{count.ToString("N0", System.Globalization.CultureInfo.InvariantCulture)} {(count == 1 ? one : many ?? one + "s")}";
+        $"{count.ToString("N0", CultureInfo.InvariantCulture)} {(count == 1 ? one : many ?? one + "s")}";
 }
