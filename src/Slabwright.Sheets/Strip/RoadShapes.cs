@@ -72,7 +72,7 @@ internal static class RoadShapes
 
     private static void AddSlabNumber(Lane lane, int index, LaneBand band, Stretch stretch, ImmutableArray<StripNote>.Builder notes)
     {
-        var (start, end) = (lane.Joints[index].At, lane.Joints[index + 1].At);
+        var (start, end) = (lane.Joints[index].AtRightEdge, lane.Joints[index + 1].AtRightEdge);
         var middle = (start + end) / 2;
         if (middle < stretch.From || middle > stretch.To) return;
         var text = (index + 1).ToString(CultureInfo.InvariantCulture);

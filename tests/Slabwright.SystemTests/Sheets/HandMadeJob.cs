@@ -36,6 +36,8 @@ internal sealed record HandMadeJob
 
     public double Skew { get; init; }
 
+    public string CoordinateSystem { get; init; } = "EPSG:32615";
+
     public (Project Project, RepairPlan Plan) Build()
     {
         var road = BuildRoad();
@@ -73,9 +75,7 @@ internal sealed record HandMadeJob
             {
                 Style = Style, Start = Style == StationStyle.Mileposts ? 12 * 1609.344 : 3048, Direction = Direction, Equations = Equations,
             },
-            Alignment = HasAlignment
-                ? new Alignment("Centre line", [new Straight(400, 0.4), new Bend(new PlanPoint(1000 + 400 * Math.Cos(0.4), 5000 + 400 * Math.Sin(0.4)), 0.4, Length, 900)], "EPSG:26915")
-                : null,
+            Alignment = HasAlignment ? BuildAlignment() : null,
             NoCutZones = [new NoCutZone("bridge approach", null, Length - 60, Length - 40)],
             Features =
             [
@@ -140,25 +140,11 @@ internal sealed record HandMadeJob
         return new SurveyRecord(distresses.ToImmutable(), [new CoreSample("C1", 1, Math.Min(55, Length / 2), 1.1, 0.251, 0.12, 0.15, "Delaminated at 4 in")], []);
     }
 
-    private sealed record Straight(double Run, double Heading) : AlignmentElement
+    /// <summary>A straight of 400 m, then a bend to the left; an invented place in UTM zone 15.</summary>
+    private Alignment BuildAlignment()
     {
-        public override double Length => Run;
-
-        public override PlanPose PoseAt(double distance) =>
-            new(new PlanPoint(1000 + distance * Math.Cos(Heading), 5000 + distance * Math.Sin(Heading)), Heading);
-    }
-
-    private sealed record Bend(PlanPoint Start, double Heading, double Run, double Radius) : AlignmentElement
-    {
-        public override double Length => Run;
-
-        public override PlanPose PoseAt(double distance)
-        {
-            var turned = Heading + distance / Radius;
-            return new PlanPose(
-                new PlanPoint(
-                    Start.East + Radius * (Math.Sin(turned) - Math.Sin(Heading)), Start.North - Radius * (Math.Cos(turned) - Math.Cos(Heading))),
-                turned);
-        }
+        var start = new PlanPoint(480_000, 4_950_000);
+        var bend = new PlanPoint(start.East + 400 * Math.Cos(0.4), start.North + 400 * Math.Sin(0.4));
+        return new Alignment("Centre line", [new LineElement(start, bend), new ArcElement(new PlanPose(bend, 0.4), 1 / 900.0, Length)], CoordinateSystem);
     }
 }

@@ -1,0 +1,72 @@
+using SkiaSharp;
+using Slabwright.Core.Job;
+using Slabwright.Sheets.Paper;
+
+namespace Slabwright.Sheets.PlanSet;
+
+/// <summary>The plan set as one vector PDF: cover, index, key plan, strips, schedule, quantities, reasons, findings.</summary>
+public static class PlanSetPdf
+{
+    /// <summary>Writes the plan set.</summary>
+    public static SheetFile Write(Project project, RepairPlan plan, SheetOptions options)
+    {
+        using var fonts = new PaperFonts();
+        var frame = new SheetFrame(project, options);
+        var drafts = new SheetList(project, plan, options, frame, fonts).Drafts();
+        using var stream = new MemoryStream(512 * 1024);
+        using (var document = SKDocument.CreatePdf(stream, Metadata(project, options)))
+        {
+            for (var i = 0; i < drafts.Count; i++)
+            {
+                var canvas = document.BeginPage(frame.Width, frame.Height);
+                using var pad = new PaperPad(canvas, fonts);
+                var number = new SheetNumber(i + 1, drafts.Count);
+                frame.Draw(pad, drafts[i], number);
+                drafts[i].Draw(pad, number);
+                document.EndPage();
+            }
+
+            document.Close();
+        }
+
+        return new SheetFile($"{options.BaseName}-plan-set.pdf", "application/pdf", "Plan set", stream.ToArray());
+    }
+
+    private static SKDocumentPdfMetadata Metadata(Project project, SheetOptions options)
+    {
+        var day = options.PrintedOn.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
+        return new SKDocumentPdfMetadata
+        {
+            Title = $"{project.Name}: full-depth repair plan set",
+            Author = project.Owner,
+            Subject = project.Road.Name,
+            Creator = $"Slabwright {options.Version}".TrimEnd(),
+            Creation = day,
+            Modified = day,
+            RasterDpi = 300,
+            EncodingQuality = 101,
+        };
+    }
+}
+
+/// <summary>The sheets of the set in order.</summary>
+internal sealed class SheetList(Project project, RepairPlan plan, SheetOptions options, SheetFrame frame, PaperFonts fonts)
+{
+    public List<SheetDraft> Drafts()
+    {
+        var strips = new StripSheets(project, plan, frame, fonts, options);
+        var drafts = new List<SheetDraft>();
+        drafts.Add(new CoverSheet(project, plan, options, frame).Draft());
+        drafts.Add(new IndexSheet(project, frame, fonts).Draft(() => drafts, strips.Layout));
+        drafts.Add(new KeyPlanSheet(project, plan, frame).Draft(() => Stretches(strips, 4)));
+        drafts.AddRange(strips.Drafts());
+        drafts.AddRange(new ScheduleSheets(project, plan, frame, fonts).Drafts());
+        drafts.AddRange(new QuantitySheets(project, plan, frame, fonts).Drafts());
+        drafts.AddRange(new ReasonSheets(project, plan, frame, fonts).Drafts());
+        drafts.AddRange(new FindingSheets(project, plan, frame, fonts).Drafts());
+        return drafts;
+    }
+
+    private static List<SheetStretch> Stretches(StripSheets strips, int first) =>
+        [.. strips.Pages.SelectMany((page, i) => page.Select(r => new SheetStretch(r.Row.From, r.Row.To, first + i)))];
+}

@@ -1,0 +1,103 @@
+using System.Globalization;
+using Slabwright.Core.Boundaries;
+using Slabwright.Core.Job;
+using Slabwright.Sheets.Paper;
+using Slabwright.Sheets.Words;
+
+namespace Slabwright.Sheets.PlanSet;
+
+/// <summary>The repair schedule: what to mark, saw, drill and lift at each repair; then partial-depth repairs and seals.</summary>
+internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFrame frame, PaperFonts fonts)
+{
+    private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
+
+    public IEnumerable<SheetDraft> Drafts()
+    {
+        var blocks = new List<FlowBlock>();
+        if (!plan.Boundaries.Repairs.IsEmpty) blocks.Add(new FlowTable(RepairTable()));
+        else blocks.Add(new FlowText("No full-depth work in this plan."));
+        if (!plan.SurfaceWorks.IsEmpty)
+        {
+            blocks.Add(new FlowHeading("Partial-depth repairs and seals"));
+            blocks.Add(new FlowTable(SurfaceTable()));
+        }
+
+        blocks.Add(new FlowText(
+            "From and to are the boundary cuts. Distances run along the lane's centre from the nearest joint or crack that is there today; the joint is named by the slabs on both sides. "
+            + "Bars: D drilled dowels, T tie bars, – none. Pieces and mass: equal lift pieces no longer than 6 ft (1.83 m), by volume at 150 lb/ft³ (2,403 kg/m³)."));
+        return FlowSheets.Of("Repair schedule", new PaperFlow(fonts, frame.Body).Lay(blocks));
+    }
+
+    private PaperTable RepairTable()
+    {
+        var length = units.Length.Symbol;
+        PaperColumn[] columns =
+        [
+            new("Repair", 38), new("Lane", 24, Side.Right), new("Kind", 70), new("From", 54, Side.Right), new("To", 54, Side.Right),
+            new("First cut is found", 104), new("Last cut is found", 104), new($"Length\n{length}", 36, Side.Right), new($"Width\n{length}", 34, Side.Right),
+            new($"Thick\n{units.Thickness.Symbol}", 32, Side.Right), new($"Area\n{JobUnits.Symbol(units.Area)}", 34, Side.Right), new("Joint at start", 66), new("Joint at end", 66),
+            new("New joints inside", 84), new("Left side", 72), new("Right side", 84), new("Lift\npieces", 32, Side.Right), new($"Each\n{units.Mass.Symbol}", 30, Side.Right),
+        ];
+        var rows = plan.Boundaries.Repairs.Select(Row).Append(TotalRow(plan.Boundaries.Repairs));
+        return new PaperTable(fonts, columns, rows, frame.Body.Width, 7.4f);
+    }
+
+    private PaperRow Row(Repair r)
+    {
+        var lane = project.Road.LaneByNumber(r.Lane);
+        return new PaperRow(
+        [
+            r.Id, N(r.Lane), SheetWords.Of(r.Kind), project.Road.Stationing.Format(r.From), project.Road.Stationing.Format(r.To),
+            CutPlace.OfStart(project.Road, r).Describe(lane, units), CutPlace.OfEnd(project.Road, r).Describe(lane, units),
+            units.LengthNumber(r.Length), units.LengthNumber(r.Width), units.ThicknessNumber(r.Thickness), units.AreaNumber(r.Area),
+            JointWords(r.Start), JointWords(r.End), string.Join("\n", r.Intermediate.Select(j => $"{project.Road.Stationing.Format(j.At)} {Bars(j)}")),
+            FaceWords.Of(r.LeftFace, units), FaceWords.Of(r.RightFace, units), N(LiftPieces.Count(r)), JobUnits.Number(units.Mass.FromBase(LiftPieces.HeaviestMass(r)), 1),
+        ]);
+    }
+
+    private PaperRow TotalRow(IReadOnlyList<Repair> repairs) => new(
+    [
+        "Total", "", SheetWords.Count(repairs.Count, "repair"), "", "", "", "", units.LengthNumber(repairs.Sum(r => r.Length)), "", "",
+        units.AreaNumber(repairs.Sum(r => r.Area)), "", "", SheetWords.Count(repairs.Sum(r => r.Intermediate.Length), "joint"), "", "", N(repairs.Sum(LiftPieces.Count)), "",
+    ], RowTone.Total);
+
+    private static string JointWords(RepairJoint joint) =>
+        $"{SheetWords.Of(joint.Design)} {Bars(joint)}{(joint.AtExistingJoint ? ", at old joint" : "")}";
+
+    private static string Bars(RepairJoint joint) => joint.Design switch
+    {
+        JointDesign.Dowelled => $"{N(joint.Bars)} D",
+        JointDesign.Tied => $"{N(joint.Bars)} T",
+        _ => "–",
+    };
+
+    private PaperTable SurfaceTable()
+    {
+        PaperColumn[] columns =
+        [
+            new("Work", 40), new("Lane", 26, Side.Right), new("Kind", 90), new("From", 60, Side.Right), new("To", 60, Side.Right), new("Is found", 130),
+            new($"Length, {units.Length.Symbol}", 50, Side.Right), new($"Area, {JobUnits.Symbol(units.Area)}", 50, Side.Right), new("Answers distress", 160),
+        ];
+        return new PaperTable(fonts, columns, plan.SurfaceWorks.Select(SurfaceRow), frame.Body.Width * 0.68f, 7.4f);
+    }
+
+    private PaperRow SurfaceRow(SurfaceWork w)
+    {
+        var lane = project.Road.LaneByNumber(w.Lane);
+        return new PaperRow(
+        [
+            w.Id, N(w.Lane), SheetWords.Of(w.Treatment), project.Road.Stationing.Format(w.From), project.Road.Stationing.Format(w.To),
+            CutPlace.Of(lane, w.From).Describe(lane, units), units.LengthNumber(w.Length), w.Area > 0 ? JobUnits.Number(units.Area.FromBase(w.Area), 2) : "–",
+            string.Join(", ", w.DistressIds),
+        ]);
+    }
+
+    private static string N(int value) => value.ToString(CultureInfo.InvariantCulture);
+}
+
+/// <summary>Numbers the pages of a flow.</summary>
+internal static class FlowSheets
+{
+    public static IEnumerable<SheetDraft> Of(string title, List<Action<PaperPad>> pages) => pages.Select((page, i) => new SheetDraft(
+        title, pages.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $"{i + 1} of {pages.Count}") : "", (pad, _) => page(pad)));
+}

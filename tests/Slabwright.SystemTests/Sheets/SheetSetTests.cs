@@ -1,0 +1,36 @@
+using System.Text;
+using Slabwright.Sheets;
+
+namespace Slabwright.SystemTests.Sheets;
+
+/// <summary>The set as a whole: every format is there, nothing is empty, and the same input gives the same plan set.</summary>
+public sealed class SheetSetTests
+{
+    private static readonly SheetOptions Options = new(new DateOnly(2026, 4, 1)) { Version = "1.2.3" };
+
+    [Fact]
+    public void EveryFormatIsWritten()
+    {
+        var (project, plan) = new HandMadeJob().Build();
+        var files = SheetSet.Write(project, plan, Options);
+        Assert.Equal(
+            [
+                "plan-bid-schedule.csv", "plan-bid-schedule.xlsx", "plan-decisions.csv", "plan-findings.csv", "plan-plan-set.pdf", "plan-repairs.csv",
+                "plan-surface-works.csv", "plan-take-off.csv", "plan.dxf", "plan.geojson", "plan.gpkg",
+            ],
+            files.Select(f => f.Name).Order(StringComparer.Ordinal));
+        Assert.All(files, f => Assert.True(f.Content.Length > 100, f.Name));
+        Assert.Equal("%PDF-", Encoding.ASCII.GetString(files.Single(f => f.Name.EndsWith(".pdf", StringComparison.Ordinal)).Content, 0, 5));
+    }
+
+    [Fact]
+    public void TheSameInputGivesTheSameBytes()
+    {
+        var (project, plan) = new HandMadeJob { Repairs = 5 }.Build();
+        var (first, second) = (SheetSet.Write(project, plan, Options), SheetSet.Write(project, plan, Options));
+        foreach (var (a, b) in first.Zip(second).Where(p => !p.First.Name.EndsWith(".xlsx", StringComparison.Ordinal)))
+        {
+            Assert.True(a.Content.AsSpan().SequenceEqual(b.Content), a.Name);
+        }
+    }
+}
