@@ -23,7 +23,7 @@ public enum DistressSpread
 /// <summary>A distress type with its names.</summary>
 /// <param name="Type">The type.</param>
 /// <param name="Code">Number in the LTPP list, or a letter code for types beyond it.</param>
-/// <param name="Mark">Two or three letters used in identifiers and on sheets.</param>
+/// <param name="Mark">Two letters used in identifiers; the same as on the strip.</param>
 /// <param name="Name">Name in the LTPP list.</param>
 /// <param name="Units">Units of measure in the LTPP list.</param>
 /// <param name="HasSeverities">True when the type is rated low, moderate or high.</param>
@@ -59,10 +59,10 @@ public static class DistressCatalog
         new(DistressType.TransverseCracking, "4", "TC", "Transverse cracking", "number, m", true, DistressSpread.Across,
             ["transverse crack", "transverse cracks", "trans crack", "trans cracking", "trans cracks", "tc", "tcr", "t crack", "mid slab crack",
              "midslab crack", "mid panel crack", "diagonal crack", "diagonal cracking", "transverse slab crack", "working crack"], Read),
-        new(DistressType.TransverseJointSealDamage, "5a", "TSD", "Transverse joint seal damage", "number", true, DistressSpread.AtJoint,
+        new(DistressType.TransverseJointSealDamage, "5a", "TL", "Transverse joint seal damage", "number", true, DistressSpread.AtJoint,
             ["joint seal damage transverse", "transverse seal damage", "trans joint seal damage", "transverse joint sealant damage", "tjsd", "tsd",
              "joint seal damage of transverse joints", "transverse sealant damage", "transverse joint seal"], Read),
-        new(DistressType.LongitudinalJointSealDamage, "5b", "LSD", "Longitudinal joint seal damage", "number, m", false, DistressSpread.Along,
+        new(DistressType.LongitudinalJointSealDamage, "5b", "LL", "Longitudinal joint seal damage", "number, m", false, DistressSpread.Along,
             ["joint seal damage longitudinal", "longitudinal seal damage", "long joint seal damage", "longitudinal joint sealant damage", "ljsd",
              "lsd", "joint seal damage of longitudinal joints", "longitudinal sealant damage", "longitudinal joint seal"], Read),
         new(DistressType.LongitudinalJointSpalling, "6", "LS", "Spalling of longitudinal joints", "m", true, DistressSpread.Along,
@@ -86,12 +86,12 @@ public static class DistressCatalog
         new(DistressType.Faulting, "12", "FT", "Faulting of transverse joints and cracks", "mm", false, DistressSpread.AtJoint,
             ["faulting", "fault", "faulted joint", "faulted crack", "joint faulting", "transverse joint faulting", "step", "stepping", "ft", "flt",
              "faulting of transverse joint", "faulting of crack"], Recalled),
-        new(DistressType.LaneToShoulderDropoff, "13", "LSO", "Lane-to-shoulder dropoff", "mm", false, DistressSpread.Along,
+        new(DistressType.LaneToShoulderDropoff, "13", "SD", "Lane-to-shoulder dropoff", "mm", false, DistressSpread.Along,
             ["lane shoulder dropoff", "shoulder dropoff", "shoulder drop off", "lane to shoulder drop off", "lane shoulder drop off", "drop off",
              "dropoff", "edge drop", "lso"], Recalled),
-        new(DistressType.LaneToShoulderSeparation, "14", "LSS", "Lane-to-shoulder separation", "mm", false, DistressSpread.Along,
+        new(DistressType.LaneToShoulderSeparation, "14", "SS", "Lane-to-shoulder separation", "mm", false, DistressSpread.Along,
             ["lane shoulder separation", "shoulder separation", "lss"], Recalled),
-        new(DistressType.PatchDeterioration, "15", "PD", "Patch/patch deterioration", "number, m2", true, DistressSpread.Area,
+        new(DistressType.PatchDeterioration, "15", "PT", "Patch/patch deterioration", "number, m2", true, DistressSpread.Area,
             ["patch", "patches", "patching", "patch deterioration", "deteriorated patch", "patch failure", "failed patch", "pd",
              "flexible patch", "asphalt patch", "rigid patch", "concrete patch", "repair deterioration", "deteriorated repair"], Recalled),
         new(DistressType.WaterBleedingAndPumping, "16", "WP", "Water bleeding and pumping", "number, m", false, DistressSpread.Along,
@@ -100,7 +100,7 @@ public static class DistressCatalog
         new(DistressType.JointDeterioration, "JD", "JD", "Joint deterioration", "number", true, DistressSpread.AtJoint,
             ["deteriorated joint", "joint breakdown", "joint disintegration", "deteriorated transverse joint", "joint failure", "failed joint",
              "broken joint"], Practice),
-        new(DistressType.ShatteredSlab, "SS", "SS", "Shattered slab", "number of slabs", true, DistressSpread.Area,
+        new(DistressType.ShatteredSlab, "SH", "SH", "Shattered slab", "number of slabs", true, DistressSpread.Area,
             ["shattered", "divided slab", "broken slab", "shattered panel", "fractured slab", "intersecting cracks"], Practice),
         new(DistressType.ReactiveAggregate, "RA", "RA", "Reactive aggregate distress", "number of slabs, m2", true, DistressSpread.Area,
             ["reactive aggregate", "asr", "alkali silica reaction", "alkali silica", "alkali aggregate reaction", "aar", "acr",

@@ -15,7 +15,9 @@ public static class SurveyFaults
 {
     private static readonly ImmutableArray<SurveyFault>.Builder Kinds = ImmutableArray.CreateBuilder<SurveyFault>();
 
-    internal static readonly SurveyFault Unreadable = Error("001", "The file or a part of it cannot be read as what it is.", "Open it in the program that made it, save it again and import that.");
+    /// <summary>The file or a part of it cannot be read.</summary>
+    public static SurveyFault Unreadable { get; } = Error("001", "The file or a part of it cannot be read as what it is.", "Open it in the program that made it, save it again and import that.");
+
     internal static readonly SurveyFault Empty = Error("002", "The file has no rows.", "Check that the right file was chosen.");
     internal static readonly SurveyFault NoHeader = Error("003", "No row looks like a header.", "Put the column names of docs/steps/survey.md in one row above the data.");
     internal static readonly SurveyFault HeadingUnknown = Note("004", "A column's heading is not known; the column was not used.", "Rename it to one of the accepted headings if it matters.");
@@ -25,9 +27,13 @@ public static class SurveyFaults
     internal static readonly SurveyFault RowTooShort = Note("008", "A row has fewer cells than the header; the missing cells count as empty.", "Fill the row up if something is missing.");
     internal static readonly SurveyFault TotalsRow = Note("009", "A row of totals was passed over.", "Nothing, if it is one.");
     internal static readonly SurveyFault RowMalformed = Warning("010", "A row's text was not well formed and was read as well as it could be.", "Check the row; close quotation marks, double those inside a quoted cell.");
-    internal static readonly SurveyFault TextDoubtful = Warning("011", "Some characters could not be decoded.", "Save the file as UTF-8.");
+    /// <summary>Some characters could not be decoded.</summary>
+    public static SurveyFault TextDoubtful { get; } = Warning("011", "Some characters could not be decoded.", "Save the file as UTF-8.");
+
     internal static readonly SurveyFault FormulaError = Error("012", "A formula ended in an error; the cell was not used.", "Mend the formula or write the value.");
-    internal static readonly SurveyFault SheetChosen = Note("013", "The file has several sheets or layers; the one that looks like a survey was read.", "Name the sheet or layer if another one is meant.");
+    /// <summary>One of several sheets or layers was read.</summary>
+    public static SurveyFault SheetChosen { get; } = Note("013", "The file has several sheets or layers; the one that looks like a survey was read.", "Name the sheet or layer if another one is meant.");
+
     internal static readonly SurveyFault MoreOfTheSame = Note("014", "There are more findings of one code than are listed one by one.", "Mend those listed and import again.");
     internal static readonly SurveyFault ValueMissing = Error("020", "A value the row must have is missing; the row was not used.", "Fill it in.");
     internal static readonly SurveyFault TypeUnknown = Error("021", "The distress type is not known; the row was not used.", "Use a name, number or abbreviation of the LTPP list.");

@@ -70,20 +70,19 @@ internal static class Words
             || trimmed.Equals("unknown", StringComparison.OrdinalIgnoreCase);
     }
 
-    /// <summary>Letters to change, add or drop to turn one text into the other.</summary>
+    /// <summary>Letters to change, add, drop or swap with their neighbour to turn one text into the other.</summary>
     private static int Edits(string a, string b)
     {
-        var row = new int[b.Length + 1];
+        var (before, last, row) = (new int[b.Length + 1], new int[b.Length + 1], new int[b.Length + 1]);
         for (var j = 0; j <= b.Length; j++) row[j] = j;
         for (var i = 1; i <= a.Length; i++)
         {
-            var diagonal = row[0];
+            (before, last, row) = (last, row, before);
             row[0] = i;
             for (var j = 1; j <= b.Length; j++)
             {
-                var change = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.Min(change, Math.Min(row[j], row[j - 1]) + 1);
+                row[j] = Math.Min(last[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1), Math.Min(last[j], row[j - 1]) + 1);
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) row[j] = Math.Min(row[j], before[j - 2] + 1);
             }
         }
 

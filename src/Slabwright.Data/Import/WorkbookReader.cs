@@ -64,7 +64,6 @@ internal static class WorkbookReader
 
     private static RawCell Cell(IExcelDataReader reader, int i)
     {
-        if (reader.GetCellError(i) is { } error) return new RawCell($"#{error}", IsError: true);
         return reader.GetValue(i) switch
         {
             null => RawCell.Empty,
