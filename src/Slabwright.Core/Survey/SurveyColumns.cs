@@ -211,7 +211,7 @@ public static class SurveyColumns
             ["widening", "bottom widening", "hidden widening", "below surface widening", "widening at bottom", "bottom extent",
              "sounding margin", "widening below surface"],
             "Bottom damage beyond what shows, to each side, from coring or sounding."),
-        new(SurveyField.Count, "count", ColumnKind.Whole, true, false, ["number", "no", "qty", "quantity", "n", "#", "occurrences", "num"],
+        new(SurveyField.Count, "count", ColumnKind.Whole, true, false, ["occurrences", "number of", "distress count", "how many"],
             "Number of like things recorded in the row; 1 when empty."),
         new(SurveyField.Cause, "cause", ColumnKind.Text, true, false, ["reason", "mechanism", "probable cause", "likely cause"],
             "load, durability cracking (D), reactive aggregate (ASR), joint."),

@@ -3,6 +3,7 @@ using Slabwright.Core.Evidence;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.RuleSets;
 using Slabwright.Core.Survey;
+using Slabwright.Data.Import;
 
 namespace Slabwright.Data.Folder;
 
@@ -24,7 +25,12 @@ public delegate SurveyRecord SurveyReader(string folder, Road road, FolderScene 
 /// <param name="ReadSurvey">Reader of the survey.</param>
 public sealed record FolderDoors(ImmutableArray<RuleSet> RuleSets, RuleSetReader ReadRuleSet, SurveyReader ReadSurvey)
 {
-    /// <summary>The published rule sets and the readers of this solution.</summary>
+    /// <summary>The published rule sets and the readers of this solution; survey days are held against today's date.</summary>
     public static FolderDoors Standard { get; } = new(
-        PublishedRuleSets.All, (json, file, others) => RuleSetFile.Parse(json, file, others), (_, _, _) => SurveyRecord.Empty);
+        PublishedRuleSets.All, (json, file, others) => RuleSetFile.Parse(json, file, others),
+        (folder, road, scene) => FolderSurvey.Read(folder, road, scene, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)));
+
+    /// <summary>The same with survey days held against a day of one's own.</summary>
+    /// <param name="today">The day.</param>
+    public static FolderDoors On(DateOnly today) => Standard with { ReadSurvey = FolderSurvey.Reader(today) };
 }

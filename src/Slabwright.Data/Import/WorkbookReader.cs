@@ -16,10 +16,12 @@ internal static class WorkbookReader
         Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
         var sheet = FindSheet(stream, request);
         if (sheet is null) return OpenedTable.Nothing(request);
+        var errors = WorkbookErrors.Find(stream, sheet);
         stream.Position = 0;
         var reader = Reader(stream);
         while (reader.Name != sheet && reader.NextResult()) { }
-        return new OpenedTable(new RawSource(request.Log.File, Broken.Guard(Rows(reader), request.Log)), reader.Dispose);
+        var rows = errors.Count == 0 ? Rows(reader) : Rows(reader).Select(row => WithErrors(row, errors));
+        return new OpenedTable(new RawSource(request.Log.File, Broken.Guard(rows, request.Log)), reader.Dispose);
     }
 
     private static IExcelDataReader Reader(Stream stream) =>
@@ -60,6 +62,17 @@ internal static class WorkbookReader
             for (var i = 0; i < cells.Length; i++) cells[i] = Cell(reader, i);
             yield return new RawRow(number, ImmutableCollectionsMarshal.AsImmutableArray(cells));
         }
+    }
+
+    private static RawRow WithErrors(RawRow row, Dictionary<(long Row, int Column), string> errors)
+    {
+        var cells = row.Cells;
+        for (var i = 0; i < cells.Length; i++)
+        {
+            if (errors.TryGetValue((row.Number, i), out var error)) cells = cells.SetItem(i, new RawCell(error, IsError: true));
+        }
+
+        return cells == row.Cells ? row : row with { Cells = cells };
     }
 
     private static RawCell Cell(IExcelDataReader reader, int i)
