@@ -33,7 +33,7 @@ public static class MarrowbyParkway
     /// <summary>The road as the product itself reads it, so that distresses can be set on real joints and slabs.</summary>
     private static Road ReadRoad(string folder)
     {
-        var read = ProjectFolder.Read(folder, FolderDoors.Standard with { ReadSurvey = (_, _, _) => SurveyRecord.Empty });
+        var read = ProjectFolder.Read(folder, FolderDoors.On(new DateOnly(2025, 8, 1)) with { ReadSurvey = (_, _, _) => SurveyRecord.Empty });
         return read.Project?.Road ?? throw new InvalidOperationException("The road's files cannot be read: " + string.Join(" ", read.Findings));
     }
 }

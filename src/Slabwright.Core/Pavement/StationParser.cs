@@ -119,7 +119,7 @@ public sealed partial record Stationing
     private static double Number(string text) => double.Parse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 
     [GeneratedRegex(
-        @"^(?<prefix>MP|KM|STA\.?)?\s*(?<sign>[-+])?(?:(?<whole>\d{1,9})\+(?<rest>\d{2,3}(?:[.,]\d{1,9})?)|(?<plain>\d{1,12}(?:[.,]\d{1,12})?))"
+        @"^(?<prefix>MP|KM|STA\.?)?\s*(?<sign>[-+])?(?:(?<whole>\d{1,9})\+(?<rest>\d{2,3}(?:[.,]\d{1,9})?)|(?<plain>\d{1,12}(?:[.,]\d{1,20})?))"
         + @"\s*(?<unit>ft|m|km|mi)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex StationPattern();
 }

@@ -26,7 +26,9 @@ internal static class AlignmentChoice
             return null;
         }
 
-        var read = AlignmentFile.Read(path, name);
+        var read = Path.GetFileName(file) == FolderFormat.Pieces.Name
+            ? PieceTable.Read(folder, name, fields.Text("coordinate_system") ?? "")
+            : AlignmentFile.Read(path, name);
         fields.Findings.AddRange(read.Findings);
         stationing = read.Stationing;
         return read.Alignment is null ? null : read.Alignment with { StartOffset = offset };

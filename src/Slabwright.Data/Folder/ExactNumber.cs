@@ -12,6 +12,7 @@ public static class ExactNumber
     /// <summary>Reads a number in a unit as its base value.</summary>
     public static bool TryRead(string text, Unit unit, out double value)
     {
+        if (unit.Factor.Equals(1.0)) return double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
         value = 0;
         if (!decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)) return false;
         try
@@ -28,6 +29,7 @@ public static class ExactNumber
     /// <summary>Writes a base value in a unit; reading it back gives the same value.</summary>
     public static string Write(double value, Unit unit)
     {
+        if (unit.Factor.Equals(1.0)) return value.ToString("R", CultureInfo.InvariantCulture);
         if (!decimal.TryParse(value.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture, out var number))
             throw new ArgumentOutOfRangeException(nameof(value), value, "The value is not one that a road has.");
         number /= (decimal)unit.Factor;

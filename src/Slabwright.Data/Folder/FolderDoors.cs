@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Evidence;
+using Slabwright.Core.Measures;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.RuleSets;
 using Slabwright.Core.Survey;
@@ -14,10 +15,16 @@ namespace Slabwright.Data.Folder;
 public delegate (RuleSet? RuleSet, ImmutableArray<Finding> Findings) RuleSetReader(string json, string fileName, ImmutableArray<RuleSet> others);
 
 /// <summary>Reads the survey and the cores of a folder.</summary>
-/// <param name="folder">The project folder.</param>
+/// <param name="files">Files to read.</param>
 /// <param name="road">The road they lie on.</param>
-/// <param name="scene">Units and stations.</param>
-public delegate SurveyRecord SurveyReader(string folder, Road road, FolderScene scene);
+/// <param name="units">Units of the project.</param>
+public delegate SurveyRecord SurveyReader(SurveyFiles files, Road road, UnitSystem units);
+
+/// <summary>The survey and core files of a folder.</summary>
+/// <param name="Survey">Path of the survey file, or null when there is none.</param>
+/// <param name="Cores">Path of the core file, or null when there is none.</param>
+/// <param name="SurveyedOn">Day of the survey for rows that give none, or null.</param>
+public sealed record SurveyFiles(string? Survey, string? Cores, DateOnly? SurveyedOn);
 
 /// <summary>The parts of reading a folder that belong to other steps.</summary>
 /// <param name="RuleSets">Rule sets that come with Slabwright, the default first.</param>
@@ -25,12 +32,8 @@ public delegate SurveyRecord SurveyReader(string folder, Road road, FolderScene 
 /// <param name="ReadSurvey">Reader of the survey.</param>
 public sealed record FolderDoors(ImmutableArray<RuleSet> RuleSets, RuleSetReader ReadRuleSet, SurveyReader ReadSurvey)
 {
-    /// <summary>The published rule sets and the readers of this solution; survey days are held against today's date.</summary>
-    public static FolderDoors Standard { get; } = new(
-        PublishedRuleSets.All, (json, file, others) => RuleSetFile.Parse(json, file, others),
-        (folder, road, scene) => FolderSurvey.Read(folder, road, scene, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)));
-
-    /// <summary>The same with survey days held against a day of one's own.</summary>
-    /// <param name="today">The day.</param>
-    public static FolderDoors On(DateOnly today) => Standard with { ReadSurvey = FolderSurvey.Reader(today) };
+    /// <summary>The published rule sets and the readers of this solution.</summary>
+    /// <param name="today">Today; a survey day after it is a finding.</param>
+    public static FolderDoors On(DateOnly today) => new(
+        PublishedRuleSets.All, (json, file, others) => RuleSetFile.Parse(json, file, others), FolderSurvey.Reader(today));
 }

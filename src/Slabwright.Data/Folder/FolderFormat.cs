@@ -20,6 +20,9 @@ public enum FieldKind
     /// <summary>A day as 2026-04-01.</summary>
     Day,
 
+    /// <summary>An hour as 2026-04-01T22:00.</summary>
+    Hour,
+
     /// <summary>A length; the name ends in its unit.</summary>
     Length,
 
@@ -152,6 +155,46 @@ public static class FolderFormat
         new("on", FieldKind.Day, false, "When."),
     ]);
 
+    /// <summary>The centre line piece by piece.</summary>
+    public static FolderFile Pieces { get; } = new("alignment.csv", false, "The centre line piece by piece, for a project without a LandXML or GeoJSON file; project.json names it.",
+    [
+        new("kind", FieldKind.Words, true, "line, arc or spiral; or chords for the first point of a run of chords and chord for each further one."),
+        new("east", FieldKind.Length, true, "Start of the piece, east; only in metres."),
+        new("north", FieldKind.Length, true, "Start of the piece, north; only in metres."),
+        new("end_east", FieldKind.Length, false, "End of a line, east."),
+        new("end_north", FieldKind.Length, false, "End of a line, north."),
+        new("heading_rad", FieldKind.Number, false, "Direction at the start of an arc or spiral, radians anticlockwise from east."),
+        new("curvature_per_m", FieldKind.Number, false, "One over the radius at the start of an arc or spiral; positive to the left; 0 for straight."),
+        new("end_curvature_per_m", FieldKind.Number, false, "The same at the end of a spiral."),
+        new("length", FieldKind.Length, false, "Length of an arc or spiral."),
+    ]);
+
+    /// <summary>Hourly traffic.</summary>
+    public static FolderFile TrafficHourly { get; } = new("traffic_hourly.csv", false, "Traffic hour by hour, for closures. Checked and kept; not yet used.",
+    [
+        new("hour_lst", FieldKind.Hour, true, "Start of the hour in local standard time, without daylight saving."),
+        new("volume_veh_per_h", FieldKind.Number, true, "Vehicles in the direction of the project, all lanes."),
+        new("truck_share", FieldKind.Number, false, "Share of trucks, 0 to 1."),
+    ]);
+
+    /// <summary>Hourly weather.</summary>
+    public static FolderFile WeatherHourly { get; } = new("weather_hourly.csv", false, "Weather hour by hour, for concrete. Checked and kept; not yet used.",
+    [
+        new("hour_lst", FieldKind.Hour, true, "Start of the hour in local standard time, without daylight saving."),
+        new("air_temp_f", FieldKind.Number, false, "Air temperature, °F; or air_temp_c."),
+        new("air_temp_c", FieldKind.Number, false, "Air temperature, °C."),
+        new("humidity_share", FieldKind.Number, false, "Relative humidity, 0 to 1."),
+        new("wind_mph", FieldKind.Number, false, "Wind speed, mph; or wind_m_per_s."),
+        new("wind_m_per_s", FieldKind.Number, false, "Wind speed, m/s."),
+        new("sun_w_per_m2", FieldKind.Number, false, "Sun on a level surface, W/m²."),
+        new("cloud_share", FieldKind.Number, false, "Cloud cover, 0 to 1."),
+        new("rain_in", FieldKind.Number, false, "Rain in the hour, in; or rain_mm."),
+        new("rain_mm", FieldKind.Number, false, "Rain in the hour, mm."),
+    ]);
+
+    /// <summary>Files that are checked and kept for later steps.</summary>
+    public static ImmutableArray<FolderFile> Kept { get; } = [TrafficHourly, WeatherHourly];
+
     /// <summary>All files read as plain tables, in reading order.</summary>
-    public static ImmutableArray<FolderFile> Files { get; } = [Lanes, Joints, Sections, EarlierRepairs, Features, NoCutZones, Prices, Overrides];
+    public static ImmutableArray<FolderFile> Files { get; } = [Lanes, Joints, Sections, EarlierRepairs, Features, NoCutZones, Prices, Overrides, Pieces, TrafficHourly, WeatherHourly];
 }

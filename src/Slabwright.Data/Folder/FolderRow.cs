@@ -60,6 +60,16 @@ internal sealed class FolderRow(FolderTable table, int line, string[] cells, Fol
         return null;
     }
 
+    public DateTime? Hour(string name)
+    {
+        var text = Text(name);
+        if (text.Length == 0) return null;
+        if (DateTime.TryParseExact(text, ["yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd HH:mm", "yyyy-MM-dd'T'HH:mm:ss", "yyyy-MM-dd HH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var hour)
+            && hour is { Minute: 0, Second: 0 }) return hour;
+        Bad("ROAD-090", "The hour cannot be read.", name, text, "Write the start of the hour as 2026-04-01T22:00.");
+        return null;
+    }
+
     /// <summary>A length in metres, from the one header of the column that is filled.</summary>
     public double? Length(string name)
     {

@@ -19,24 +19,40 @@ internal sealed class FolderTable
     /// <summary>Rows that are not blank; none when the file is missing or has no usable header.</summary>
     public static List<FolderRow> Read(string folder, FolderFile file, FolderScene scene, List<Finding> findings)
     {
+        var rows = new List<FolderRow>();
+        Scan(folder, file, findings, (table, reader, line) =>
+        {
+            if (table.RowOf(reader, line, scene) is { } row) rows.Add(row);
+        });
+        return rows;
+    }
+
+    /// <summary>Goes through the rows below the header without keeping them.</summary>
+    public static void Scan(string folder, FolderFile file, List<Finding> findings, Action<FolderTable, CsvDataReader, int> each)
+    {
         var path = Path.Combine(folder, file.Name);
         if (!System.IO.File.Exists(path))
         {
             if (file.Required) findings.Add(Absent(file));
-            return [];
+            return;
         }
 
-        var table = new FolderTable(file, findings);
         try
         {
-            return table.Rows(ReadText(path), scene);
+            new FolderTable(file, findings).Scan(ReadText(path), each);
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or CsvFormatException or CsvRecordTooLargeException)
         {
             findings.Add(new("ROAD-003", FindingLevel.Error, "The file cannot be read.", new(file.Name), exception.Message,
                 "Close other programs that hold the file, and save it as CSV in UTF-8."));
-            return [];
         }
+    }
+
+    /// <summary>The row the reader stands on, or null when it is blank.</summary>
+    public FolderRow? RowOf(CsvDataReader reader, int line, FolderScene scene)
+    {
+        var cells = Cells(reader);
+        return cells.Any(c => c.Trim().Length > 0) ? new FolderRow(this, line, cells, scene) : null;
     }
 
     /// <summary>Column of a header, or -1.</summary>
@@ -45,22 +61,26 @@ internal sealed class FolderTable
     /// <summary>A number's text with a decimal point: files parted by semicolons may have decimal commas.</summary>
     public string Plain(string number) => _decimalComma ? number.Replace(',', '.') : number;
 
-    private List<FolderRow> Rows(string text, FolderScene scene)
+    private void Scan(string text, Action<FolderTable, CsvDataReader, int> each)
     {
         var header = text.AsSpan()[..Math.Max(0, text.AsSpan().IndexOfAny('\r', '\n'))];
         var delimiter = header.Contains(';') ? ';' : header.Contains('\t') ? '\t' : ',';
         _decimalComma = delimiter != ',';
         using var reader = CsvDataReader.Create(new StringReader(text), new CsvDataReaderOptions { HasHeaders = false, Delimiter = delimiter });
-        var rows = new List<FolderRow>();
         for (var line = 1; reader.Read(); line++)
         {
-            var cells = Enumerable.Range(0, reader.RowFieldCount).Select(reader.GetString).ToArray();
-            if (line == 1) Header(cells);
-            else if (cells.Any(c => c.Trim().Length > 0)) rows.Add(new FolderRow(this, line, cells, scene));
+            if (line == 1) Header(Cells(reader));
+            else each(this, reader, line);
         }
 
         if (_columns.Count == 0) Header([]);
-        return rows;
+    }
+
+    private static string[] Cells(CsvDataReader reader)
+    {
+        var cells = new string[reader.RowFieldCount];
+        for (var i = 0; i < cells.Length; i++) cells[i] = reader.GetString(i);
+        return cells;
     }
 
     private void Header(string[] cells)

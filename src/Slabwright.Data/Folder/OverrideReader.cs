@@ -17,7 +17,7 @@ internal static class OverrideReader
         {
             var choice = new TreatmentOverride(
                 row.Text("distress"), row.Words<Treatment>("treatment") ?? default, row.Text("because"), row.Text("by"), row.Day("on"));
-            if (row.Good && known.Count > 0 && !known.Contains(choice.DistressId))
+            if (row.Good && !known.Contains(choice.DistressId))
                 row.Bad("ROAD-085", "The survey has no distress with this identifier.", "distress", choice.DistressId, "Give an identifier from survey.csv, or remove the row.");
             if (row.Good && !overrides.TryAdd(choice.DistressId, choice))
                 row.Bad("ROAD-018", "The distress is overridden twice; the first row holds.", "distress", choice.DistressId, "Keep one row for each distress.");

@@ -13,6 +13,29 @@ namespace Slabwright.Data.Folder;
 /// </summary>
 public static class ProjectFolder
 {
+    /// <summary>Reads a folder with the published rule sets and this solution's readers.</summary>
+    /// <param name="path">The folder.</param>
+    /// <param name="today">Today; a survey day after it is a finding.</param>
+    public static ProjectReadResult Read(string path, DateOnly today) => Read(path, FolderDoors.On(today));
+
+    /// <summary>Writes a project into a folder, which need not exist; files of the same names are replaced and no others touched.</summary>
+    /// <remarks>
+    /// Joints are written one by one and the centre line piece by piece, so that reading the folder again gives the same project. Traffic,
+    /// weather and files the project does not know stay where they are; <see cref="CopyKept"/> takes them along.
+    /// </remarks>
+    /// <param name="project">The project.</param>
+    /// <param name="path">The folder.</param>
+    public static void Write(Project project, string path) => ProjectWriter.Write(project, path);
+
+    /// <summary>Copies the files that are kept for later steps and not part of the project record: hourly traffic and weather.</summary>
+    /// <param name="from">Folder to copy from.</param>
+    /// <param name="to">Folder to copy to.</param>
+    public static void CopyKept(string from, string to)
+    {
+        foreach (var file in FolderFormat.Kept.Select(k => k.Name).Where(n => File.Exists(Path.Combine(from, n))))
+            File.Copy(Path.Combine(from, file), Path.Combine(to, file), overwrite: true);
+    }
+
     /// <summary>Reads a folder.</summary>
     /// <param name="path">The folder.</param>
     /// <param name="doors">Rule sets and the readers that belong to other steps.</param>
@@ -47,10 +70,12 @@ public static class ProjectFolder
         var rules = RuleSetChoice.Read(file, path, doors, findings);
         var road = head is null ? null : RoadReader.Read(path, head, findings);
         var prices = PriceReader.Read(path, head, findings);
+        var files = SurveyChoice.Read(file, path);
+        HourlyReader.Check(path, findings);
         file.Unread();
         if (head is null || road is null || rules is null || prices is null) return null;
 
-        var survey = doors.ReadSurvey(path, road, head.Scene);
+        var survey = doors.ReadSurvey(files, road, head.Scene.Units);
         findings.AddRange(survey.Findings);
         return new Project
         {

@@ -12,7 +12,8 @@ internal sealed record RuleSetChoice(RuleSet InForce, ImmutableArray<RuleSet> Co
     /// </summary>
     public static RuleSetChoice? Read(JsonFields file, string folder, FolderDoors doors, List<Finding> findings)
     {
-        var all = doors.RuleSets.AddRange(Own(folder, doors, findings));
+        var own = Own(folder, doors, findings);
+        var all = doors.RuleSets.Where(s => own.All(o => o.Id != s.Id)).Concat(own).ToImmutableArray();
         if (file.Object("rule_sets", required: true) is not { } fields) return null;
         var inForce = Find(fields, "in_force", fields.Text("in_force", required: true), all);
         var compare = fields.Has("compare")
@@ -21,23 +22,30 @@ internal sealed record RuleSetChoice(RuleSet InForce, ImmutableArray<RuleSet> Co
         return inForce is null ? null : new(inForce, compare);
     }
 
-    private static IEnumerable<RuleSet> Own(string folder, FolderDoors doors, List<Finding> findings)
+    private static List<RuleSet> Own(string folder, FolderDoors doors, List<Finding> findings)
     {
         var rules = Path.Combine(folder, FolderFormat.RulesFolder);
-        if (!Directory.Exists(rules)) return [];
         var own = new List<RuleSet>();
+        if (!Directory.Exists(rules)) return own;
         foreach (var path in Directory.EnumerateFiles(rules, "*.json").Order(StringComparer.Ordinal))
         {
             var name = $"{FolderFormat.RulesFolder}/{Path.GetFileName(path)}";
             var (set, wrong) = doors.ReadRuleSet(File.ReadAllText(path), name, doors.RuleSets.AddRange(own));
             findings.AddRange(wrong);
             if (set is null) continue;
-            if (doors.RuleSets.Concat(own).Any(s => s.Id == set.Id))
+            if (own.Any(s => s.Id == set.Id))
             {
-                findings.Add(new("ROAD-018", FindingLevel.Error, "Another rule set has the same identifier; this file is not used.", new(name, null, "id"), set.Id,
-                    "Give the set an identifier of its own."));
+                findings.Add(new("ROAD-018", FindingLevel.Error, "Another file has a rule set with the same identifier; this file is not used.",
+                    new(name, null, "id"), set.Id, "Give the set an identifier of its own."));
+                continue;
             }
-            else own.Add(set);
+
+            own.Add(set);
+            if (doors.RuleSets.Any(s => s.Id == set.Id))
+            {
+                findings.Add(new("ROAD-018", FindingLevel.Note, "The file stands in for the published rule set of the same identifier.", new(name, null, "id"), set.Id,
+                    "Nothing, if that is meant; else give the set an identifier of its own."));
+            }
         }
 
         return own;

@@ -11,15 +11,15 @@ internal static class LandXmlStations
     /// <summary>Stations in feet or metres, after the file's units.</summary>
     public static Stationing Read(XElement alignment, LandXmlUnits units, LandXmlScene scene)
     {
-        var start = scene.Length(alignment, "staStart") ?? 0;
+        var start = scene.Number(alignment, "staStart") ?? 0;
         var equations = ImmutableArray.CreateBuilder<StationEquation>();
         var reached = (At: 0.0, Value: start);
         foreach (var row in alignment.Elements().Where(e => e.Name.LocalName == "StaEquation"))
         {
-            var ahead = scene.Length(row, "staAhead");
-            double? at = scene.Length(row, "staInternal") is { } inside
+            var ahead = scene.Number(row, "staAhead");
+            double? at = scene.Number(row, "staInternal") is { } inside
                 ? inside - start
-                : scene.Length(row, "staBack") is { } back ? reached.At + back - reached.Value : null;
+                : scene.Number(row, "staBack") is { } back ? reached.At + back - reached.Value : null;
             if (ahead is null || at is null || at < reached.At || row.Attribute("staIncrement")?.Value == "decreasing")
             {
                 scene.Add("ROAD-074", FindingLevel.Error, "The station equation cannot be used.", row, "StaEquation", row.ToString(SaveOptions.DisableFormatting),
@@ -27,10 +27,10 @@ internal static class LandXmlStations
                 continue;
             }
 
-            equations.Add(new(at.Value, ahead.Value));
+            equations.Add(new(at.Value * scene.Metres, ahead.Value * scene.Metres));
             reached = (at.Value, ahead.Value);
         }
 
-        return new() { Style = units.Imperial ? StationStyle.Feet : StationStyle.Metres, Start = start, Equations = equations.ToImmutable() };
+        return new() { Style = units.Imperial ? StationStyle.Feet : StationStyle.Metres, Start = start * scene.Metres, Equations = equations.ToImmutable() };
     }
 }
