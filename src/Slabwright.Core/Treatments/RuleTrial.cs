@@ -42,7 +42,7 @@ internal static class RuleTrial
         var d = facts.Distress;
         var missing = ImmutableArray.CreateBuilder<string>();
         if (d.Severity == Severity.None && (rule.AtLeast ?? rule.AtMost) is not null) missing.Add("severity");
-        if (d.Depth is null && (rule.DepthShareOver ?? rule.DepthShareFrom ?? rule.DepthShareUpTo ?? rule.DepthUpTo) is not null)
+        if (facts.Depth is null && (rule.DepthShareOver ?? rule.DepthShareFrom ?? rule.DepthShareUpTo ?? rule.DepthUpTo) is not null)
             missing.Add("depth");
         if (d.Width is null && (rule.WidthOver ?? rule.WidthUpTo) is not null) missing.Add("width");
         if (d.Faulting is null && rule.FaultingFrom is not null) missing.Add("faulting");
@@ -57,7 +57,7 @@ internal static class RuleTrial
         && Agrees(rule.BesideEarlierRepair, facts.BesideEarlierRepair)
         && Agrees(rule.ThroughOverlay, facts.ThroughOverlay)
         && Agrees(rule.FreezeThaw, facts.FreezeThaw)
-        && Agrees(rule.DepthKnown, facts.Distress.Depth is not null)
+        && Agrees(rule.DepthKnown, facts.Depth is not null)
         && Agrees(rule.WidthKnown, facts.Distress.Width is not null)
         && Agrees(rule.FaultingKnown, facts.Distress.Faulting is not null)
         && From(facts.Slab.Length, rule.SlabFrom) is true
@@ -75,7 +75,7 @@ internal static class RuleTrial
         yield return Over(facts.DepthShare, rule.DepthShareOver);
         yield return From(facts.DepthShare, rule.DepthShareFrom);
         yield return UpTo(facts.DepthShare, rule.DepthShareUpTo);
-        yield return UpTo(d.Depth, rule.DepthUpTo);
+        yield return UpTo(facts.Depth, rule.DepthUpTo);
         yield return Over(d.Width, rule.WidthOver);
         yield return UpTo(d.Width, rule.WidthUpTo);
         yield return From(d.Faulting is { } faulting ? Math.Abs(faulting) : null, rule.FaultingFrom);

@@ -51,12 +51,14 @@ public static class TreatmentRules
     {
         var lanes = road.Lanes.ToDictionary(l => l.Number);
         var causes = MaterialCauses(survey);
+        var cores = new CoreDepths(survey.Cores);
         var facts = new List<DistressFacts>(survey.Distresses.Length);
         foreach (var distress in survey.Distresses)
         {
             if (lanes.TryGetValue(distress.Lane, out var lane))
             {
-                facts.Add(DistressFacts.Of(distress, lane, road.Climate, causes.GetValueOrDefault((distress.Lane, distress.Slab))));
+                var cause = causes.GetValueOrDefault((distress.Lane, distress.Slab));
+                facts.Add(DistressFacts.Of(distress, lane, road.Climate, cause, cores.DeepestAt(distress)));
                 continue;
             }
 

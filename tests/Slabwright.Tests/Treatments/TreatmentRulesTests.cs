@@ -54,6 +54,31 @@ public class TreatmentRulesTests
         Assert.Contains("depth and width not measured", finding.Sentence, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(0.5, 3.0, Treatment.PartialDepthRepair)]
+    [InlineData(0.5, 6.0, Treatment.FullDepthRepair)]
+    [InlineData(0.7, 3.0, Treatment.FullDepthRepair)]
+    public void A_core_at_the_spall_speaks_for_its_depth(double metresAway, double depthInches, Treatment expected)
+    {
+        var spall = Distress(DistressType.TransverseJointSpalling, Severity.High);
+        var core = new CoreSample("C7", 1, spall.From + metresAway, null, 10 * Inch, depthInches * Inch, null);
+        var survey = Survey(spall) with { Cores = [core] };
+        var result = TreatmentRules.Decide(Road(), survey, Common, [], UnitSystem.UsCustomary);
+        Assert.Equal(expected, result.Decisions.Single().Treatment);
+        var depth = result.Decisions[0].Reasons[0].Inputs.Single(i => i.Name == "depth").Value;
+        Assert.Equal(metresAway < 0.6, depth.EndsWith("of thickness, core C7", StringComparison.Ordinal));
+        Assert.Equal(metresAway < 0.6, result.Findings.IsEmpty);
+    }
+
+    [Fact]
+    public void A_core_never_makes_a_surveyed_depth_less()
+    {
+        var spall = Distress(DistressType.TransverseJointSpalling, Severity.High) with { Depth = 5 * Inch };
+        var survey = Survey(spall) with { Cores = [new CoreSample("C7", 1, spall.From, null, null, 2 * Inch, null)] };
+        var decision = TreatmentRules.Decide(Road(), survey, Common, [], UnitSystem.UsCustomary).Decisions.Single();
+        Assert.Equal("5.00 in, 56 % of thickness", decision.Reasons[0].Inputs.Single(i => i.Name == "depth").Value);
+    }
+
     [Fact]
     public void A_crack_without_severity_is_taken_as_calling_for_the_most_removal()
     {
