@@ -22,7 +22,7 @@ public sealed record BoundaryLimits
     /// <summary>Least length of a repair, m.</summary>
     public required Sourced<double> LeastLength { get; init; }
 
-    /// <summary>True where a repair may be as short as half the slab it lies in, when that is less than <see cref="LeastLength"/>.</summary>
+    /// <summary>True where a repair may be as short as half its slab, when that is less than <see cref="LeastLength"/>.</summary>
     public Sourced<bool>? LeastLengthOrHalfSlab { get; init; }
 
     /// <summary>Least length where both ends rely on aggregate interlock, m.</summary>
@@ -111,7 +111,7 @@ public sealed record TreatmentRule
     /// <summary>Greatest severity it holds for.</summary>
     public Severity? AtMost { get; init; }
 
-    /// <summary>Least depth as a share of slab thickness, exclusive of equality where <see cref="DepthShareUpTo"/> is the partner rule.</summary>
+    /// <summary>Depth above this share of slab thickness, exclusive.</summary>
     public double? DepthShareOver { get; init; }
 
     /// <summary>Greatest depth as a share of slab thickness, inclusive.</summary>

@@ -8,8 +8,8 @@ namespace Slabwright.Core.RuleSets;
 public static class RuleSetFile
 {
     /// <summary>
-    /// Reads a rule set. Rows that cannot be read become findings and are left out; the set is null only when the text is no JSON or a limit
-    /// that every set needs is missing.
+    /// Reads a rule set. Rows that cannot be read become findings and are left out; the set is null only when the text is no JSON or a
+    /// limit that every set needs is missing.
     /// </summary>
     /// <param name="json">Text of the file.</param>
     /// <param name="fileName">Name for findings.</param>

@@ -24,9 +24,9 @@ internal sealed class RuleSetReader(JsonDoor door, Func<string, RuleSet?> find)
         var filler = FillsFrom(root);
         var own = Rules(root);
         var limits = Limits(root, filler);
-        foreach (var row in LimitTable.Rows.Where(r => r.Required && limits.GetValueOrDefault(r.Path)?.Value is null)) door.Missing(row.Path);
-        var complete = LimitTable.Rows.All(r => !r.Required || limits.GetValueOrDefault(r.Path)?.Value is not null);
-        if (id is null || !complete) return null;
+        var missing = LimitTable.Rows.Where(r => r.Required && limits.GetValueOrDefault(r.Path)?.Value is null).ToList();
+        missing.ForEach(row => door.Missing(row.Path));
+        if (id is null || missing.Count > 0) return null;
         var rules = Switch(root, Filled(own, filler), limits);
         return new RuleSet
         {
@@ -103,7 +103,8 @@ internal sealed class RuleSetReader(JsonDoor door, Func<string, RuleSet?> find)
         var on = door.YesNo(element, row.Path, "on") ?? true;
         if (door.Count > before || source is null || sentence is null) return null;
         if (on) return NoteMemory(new LimitValue(value, sentence, source), row.Path);
-        if (value is { } known) _offered[row.Path] = new OfferedLimit(row.Path, Written(element, row), sentence, source) { BaseValue = known };
+        if (value is { } known)
+            _offered[row.Path] = new OfferedLimit(row.Path, Written(element, row), sentence, source) { BaseValue = known };
         return null;
     }
 
@@ -131,7 +132,8 @@ internal sealed class RuleSetReader(JsonDoor door, Func<string, RuleSet?> find)
     }
 
     private void ReportMemory(string path, SourceRef source) => door.Report("TRT-009", FindingLevel.Warning, path,
-        "A rule or limit known only from memory is switched on.", source.ToString(), "Check it against the document named before relying on it.");
+        "A rule or limit known only from memory is switched on.", source.ToString(),
+        "Check it against the document named before relying on it.");
 
     /// <summary>Applies <c>switch_on</c> and <c>switch_off</c> to rules and to offered limits.</summary>
     private ImmutableArray<TreatmentRule> Switch(JsonElement root, List<TreatmentRule> rules, Dictionary<string, LimitValue> limits)

@@ -70,7 +70,11 @@ internal sealed class TreatmentRuleReader(JsonDoor door)
         door.OnlyKnown(when, at, ConditionProperties);
         var kind = door.Text(when, at, "pavement", required: false);
         if (kind is not (null or "plain" or "reinforced"))
-            door.Report("TRT-004", FindingLevel.Error, at + ".pavement", "The pavement kind is not known.", kind, "Write plain or reinforced.");
+        {
+            door.Report("TRT-004", FindingLevel.Error, at + ".pavement", "The pavement kind is not known.", kind,
+                "Write plain or reinforced.");
+        }
+
         return Measured(when, at, blank) with
         {
             Types = Words<DistressType>(when, at, "types"),

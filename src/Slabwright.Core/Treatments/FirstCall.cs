@@ -17,8 +17,8 @@ internal sealed record FirstCall(DistressFacts Facts, TreatmentRule? Rule, bool 
     public bool CallsFullDepth => Treatment >= Treatment.FullDepthRepair;
 
     /// <summary>
-    /// Tries the rules in order. When none holds, the rule of most removal among those that could not be tried is taken as met: the safe side
-    /// until somebody measures.
+    /// Tries the rules in order. When none holds, the rule of most removal among those that could not be tried is taken as met: the safe
+    /// side until somebody measures.
     /// </summary>
     public static FirstCall Of(DistressFacts facts, ImmutableArray<TreatmentRule> rules)
     {

@@ -63,7 +63,8 @@ public static class TreatmentRules
             }
 
             findings.Add(new Finding("TRT-020", FindingLevel.Error, $"Distress {distress.Id} lies in a lane the road does not have.",
-                new FindingPlace(Lane: distress.Lane, At: distress.From), null, "Correct the lane in the survey or add the lane to the road."));
+                new FindingPlace(Lane: distress.Lane, At: distress.From), null,
+                "Correct the lane in the survey or add the lane to the road."));
         }
 
         return facts;
