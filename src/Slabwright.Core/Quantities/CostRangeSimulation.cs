@@ -14,15 +14,20 @@ namespace Slabwright.Core.Quantities;
 /// <param name="Seed">Seed; the same seed gives the same range on any number of processors.</param>
 public sealed record CostRangeInput(Road Road, ImmutableArray<UncertainDemand> Demands, PriceList Prices, int Trials, int Seed)
 {
+    /// <summary>
+    /// Draws of demands that are planned anew; each serves several trials with prices of their own. Null plans anew in every trial.
+    /// </summary>
+    public int? Plans { get; init; }
+
     /// <summary>Processors used at most; null for all.</summary>
     public int? Threads { get; init; }
 }
 
 /// <summary>
-/// The cost as a distribution. In each trial every demand takes a growth and a hidden margin from its range, new distresses appear,
-/// the boundaries are planned anew on those demands, and unit prices are drawn. The common levels of growth, new distresses, margin
-/// and prices are stratified over the trials. Quantiles are nearest ranks (<see cref="Samples.Quantile"/>): P10 is the least trial
-/// cost that at least one trial in ten does not exceed.
+/// The cost as a distribution. Every demand takes a growth and a hidden margin from its range and new distresses appear; the boundaries
+/// are planned anew on those demands; unit prices are drawn trial by trial. The common levels of growth, new distresses and margin are
+/// stratified over the plans, that of prices over the trials. Quantiles are nearest ranks (<see cref="Samples.Quantile"/>): P10 is the
+/// least trial cost that at least one trial in ten does not exceed.
 /// </summary>
 public static class CostRangeSimulation
 {
@@ -35,7 +40,7 @@ public static class CostRangeSimulation
     /// <summary>Runs the trials.</summary>
     /// <param name="input">Road, demands, prices, trials and seed.</param>
     /// <param name="replan">Plans the boundaries for demands and measures them; called from several threads at once.</param>
-    /// <param name="progress">Called with the number of trials done so far, from any thread; may be null.</param>
+    /// <param name="progress">Called with the number of plans done so far, from any thread; may be null.</param>
     /// <param name="cancel">Stops the run.</param>
     public static CostRange Run(
         CostRangeInput input,
@@ -45,30 +50,47 @@ public static class CostRangeSimulation
     {
         var random = new CounterRandom(input.Seed);
         var sampler = new DemandSampler(input.Road, input.Demands, random);
-        var plan = replan([.. input.Demands.Select(d => d.Demand)]);
-        BidSchedule Schedule(int trial, DriverLevels at) => sampler.Sample(trial, at) is { } demands ? replan(demands) : plan;
-        var levels = Levels(random, input.Trials);
-        var trials = new Trial[input.Trials];
+        var drivers = CostDrivers.Of(sampler, input.Prices);
+        var count = Math.Clamp(input.Plans ?? input.Trials, 1, input.Trials);
+        DriverLevels[] levels = [.. Levels(random, count), .. drivers.Scenarios];
+        var plan = new Lazy<BidSchedule>(() => replan([.. input.Demands.Select(d => d.Demand)]));
+        var schedules = new BidSchedule[levels.Length];
         var done = 0;
         var options = new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = input.Threads ?? -1 };
-        Parallel.For(0, input.Trials, options, t =>
+        Parallel.For(0, levels.Length, options, n =>
         {
-            var schedule = Schedule(t, levels[t]);
-            trials[t] = new Trial(schedule, Cost(schedule, input.Prices, i => ItemLevel(random, t, i, levels[t].Prices)));
+            var demands = sampler.Sample(n < count ? n : DemandSampler.AllCommon, levels[n]);
+            schedules[n] = demands is null ? plan.Value : replan(demands);
             progress?.Invoke(Interlocked.Increment(ref done));
         });
-        return Summary(input, trials, Drivers(input, sampler, Schedule));
+        var trials = Trials(input, random, schedules.AsSpan(0, count));
+        return Summary(input, trials, drivers.Compare(schedules.AsSpan(count), (s, level) => Cost(s, input.Prices, _ => level)));
+    }
+
+    /// <summary>Numbers of plans a run asks for besides those of its trials: the median and each driver at its P10 and P90.</summary>
+    public const int MostDriverPlans = 7;
+
+    private static Trial[] Trials(CostRangeInput input, CounterRandom random, ReadOnlySpan<BidSchedule> schedules)
+    {
+        var common = random.Stratified(PriceLevels, input.Trials);
+        var trials = new Trial[input.Trials];
+        for (var t = 0; t < trials.Length; t++)
+        {
+            var (trial, schedule) = (t, schedules[t % schedules.Length]);
+            trials[t] = new Trial(schedule, Cost(schedule, input.Prices, i => ItemLevel(random, trial, i, common[trial])));
+        }
+
+        return trials;
     }
 
     private sealed record Trial(BidSchedule Schedule, decimal Cost);
 
-    private static DriverLevels[] Levels(CounterRandom random, int trials)
+    private static DriverLevels[] Levels(CounterRandom random, int plans)
     {
-        var growth = random.Stratified(GrowthLevels, trials);
-        var news = random.Stratified(NewLevels, trials);
-        var margin = random.Stratified(MarginLevels, trials);
-        var prices = random.Stratified(PriceLevels, trials);
-        return [.. Enumerable.Range(0, trials).Select(t => new DriverLevels(growth[t], news[t], margin[t], prices[t]))];
+        var growth = random.Stratified(GrowthLevels, plans);
+        var news = random.Stratified(NewLevels, plans);
+        var margin = random.Stratified(MarginLevels, plans);
+        return [.. Enumerable.Range(0, plans).Select(n => new DriverLevels(growth[n], news[n], margin[n]))];
     }
 
     private static double ItemLevel(CounterRandom random, int trial, int item, double common) =>
@@ -86,27 +108,6 @@ public static class CostRangeSimulation
         }
 
         return schedule.Lines.Sum(l => BidSchedules.Amount(l.Pay, l.UnitPrice * shares[l.Item.Code]));
-    }
-
-    private static ImmutableArray<CostDriver> Drivers(
-        CostRangeInput input, DemandSampler sampler, Func<int, DriverLevels, BidSchedule> schedule)
-    {
-        var (growth, news, margin) = sampler.Varies();
-        var prices = input.Prices.Items.Any(i => i.HighShare > i.LowShare);
-        var median = new DriverLevels(0.5, 0.5, 0.5, 0.5);
-        decimal At(DriverLevels levels) => Cost(schedule(-1, levels), input.Prices, _ => levels.Prices);
-        var drivers = new (bool Varies, string Name, Func<double, DriverLevels> Hold)[]
-        {
-            (growth, "Growth since the survey", q => median with { Growth = q }),
-            (news, "New distresses", q => median with { New = q }),
-            (margin, "Hidden margin", q => median with { Margin = q }),
-            (prices, "Unit prices", q => median with { Prices = q }),
-        };
-        return
-        [
-            .. drivers.Where(d => d.Varies).Select(d => new CostDriver(d.Name, At(d.Hold(0.1)), At(d.Hold(0.9))))
-                .OrderByDescending(d => Math.Abs(d.HighCost - d.LowCost)),
-        ];
     }
 
     private static CostRange Summary(CostRangeInput input, Trial[] trials, ImmutableArray<CostDriver> drivers)

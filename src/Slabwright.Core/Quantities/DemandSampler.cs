@@ -7,15 +7,14 @@ using Slabwright.Core.Treatments;
 
 namespace Slabwright.Core.Quantities;
 
-/// <summary>How far along its range each driver stands in one trial, as probabilities.</summary>
+/// <summary>How far along its range each driver of the demands stands in one plan, as probabilities.</summary>
 /// <param name="Growth">Growth, common to all distress types.</param>
 /// <param name="New">Number of new distresses.</param>
 /// <param name="Margin">Hidden margin, common to all places.</param>
-/// <param name="Prices">Prices, common to all items.</param>
-internal readonly record struct DriverLevels(double Growth, double New, double Margin, double Prices);
+internal readonly record struct DriverLevels(double Growth, double New, double Margin);
 
 /// <summary>
-/// Makes the demands of one trial. Growth is tied half to a common level and half to a level of its distress type; the hidden margin
+/// Makes the demands of one plan. Growth is tied half to a common level and half to a level of its distress type; the hidden margin
 /// half to a common level and half to one of its place. Without the common half the ranges would average out over a long road and the
 /// cost would look surer than anybody can be.
 /// </summary>
@@ -31,8 +30,11 @@ internal sealed class DemandSampler(Road road, ImmutableArray<UncertainDemand> d
 
     private readonly double _newExpected = demands.Sum(d => d.NewExpected);
 
+    /// <summary>Trial number that sets every own level to the common one.</summary>
+    public const int AllCommon = -1;
+
     /// <summary>The demands of a trial; null when nothing differs from the plan.</summary>
-    /// <param name="trial">Trial number, or −1 to set every own level to the common one.</param>
+    /// <param name="trial">Number of the draw, or <see cref="AllCommon"/>.</param>
     /// <param name="levels">Common levels.</param>
     public IReadOnlyList<RemovalDemand>? Sample(int trial, DriverLevels levels)
     {

@@ -77,6 +77,25 @@ public class CostRangeTests
         Assert.NotEqual(one.Costs, Run(input with { Seed = 2 }).Costs);
     }
 
+    /// <summary>Few plans with many prices give the same range as a plan in every trial, within a few percent of its width.</summary>
+    [Fact]
+    public void A_plan_may_serve_several_trials()
+    {
+        var input = Input(new(0, 0.3, 0.9), new(0, 0.3, 0.6), Prices(0.8, 1.4), trials: 1000);
+        var calls = 0;
+        var few = CostRangeSimulation.Run(
+            input with { Plans = 64 }, d => { Interlocked.Increment(ref calls); return Replan(d, input.Prices); }, null,
+            TestContext.Current.CancellationToken);
+        var all = Run(input);
+        Assert.InRange(calls, 64, 64 + CostRangeSimulation.MostDriverPlans);
+        Assert.Equal(1000, few.Costs.Length);
+        var width = (double)(all.P90 - all.P10);
+        Assert.InRange((double)Math.Abs(few.P10 - all.P10), 0, 0.12 * width);
+        Assert.InRange((double)Math.Abs(few.P50 - all.P50), 0, 0.12 * width);
+        Assert.InRange((double)Math.Abs(few.P90 - all.P90), 0, 0.12 * width);
+        Assert.Equal(all.Drivers, few.Drivers);
+    }
+
     /// <summary>With a cost linear in length the mean is known: each end grows by the mean minus the likely value.</summary>
     [Fact]
     public void The_mean_agrees_with_the_mean_worked_by_hand()
@@ -112,7 +131,7 @@ public class CostRangeTests
         var input = Input(new(0, 0.3, 0.9), None, Prices(), trials: 50);
         var seen = new System.Collections.Concurrent.ConcurrentBag<int>();
         CostRangeSimulation.Run(input, d => Replan(d, input.Prices), seen.Add, TestContext.Current.CancellationToken);
-        Assert.Equal(Enumerable.Range(1, 50), seen.Order());
+        Assert.Equal(Enumerable.Range(1, 53), seen.Order()); // 50 trials, the median, growth at P10 and P90
         using var stop = new CancellationTokenSource();
         stop.Cancel();
         Assert.ThrowsAny<OperationCanceledException>(() => CostRangeSimulation.Run(input, d => Replan(d, input.Prices), null, stop.Token));
