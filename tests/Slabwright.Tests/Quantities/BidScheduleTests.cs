@@ -56,7 +56,7 @@ public class BidScheduleTests
     {
         var repairs = new[]
         {
-            Repair(10, 16, id: "A"), Repair(250, 270, id: "B", kind: Treatment.SlabReplacement),
+            Repair(10, 16, id: "A"), Repair(190, 230, id: "B", kind: Treatment.SlabReplacement),
             Repair(500, 580, id: "C", kind: Treatment.SlabRun),
         };
         var works = new[] { Surface(Treatment.PartialDepthRepair, 3, 6, "P001"), Surface(Treatment.Seal, 12, 0, "S001") };
@@ -70,5 +70,6 @@ public class BidScheduleTests
             result.ByKind.Select(g => g.Name));
         Assert.Equal(["0+00.0 to 2+00.0", "2+00.0 to 4+00.0", "4+00.0 to 6+00.0", "Whole job"], result.ByStation.Select(g => g.Name));
         Assert.Equal([3, 1, 1, 1], result.ByStation.Select(g => g.Count));
+        Assert.Equal(6 * 12 + 40 * 12 + 80 * 12 + 6, result.ByKind.Sum(g => g.Area) / (Foot * Foot), 9);
     }
 }
