@@ -27,7 +27,8 @@ public sealed record UncertainDemandResult(ImmutableArray<UncertainDemand> Deman
 /// How sure the demands are. Growth at each end is triangular over the low, likely and high rate times the years since the survey.
 /// The hidden margin is triangular from nothing over the rule's margin to twice that margin; with three cores or more that recorded the
 /// widening below, from the least to the greatest widening found, stretched to hold the rule's margin. A margin found by coring or
-/// sounding at the distress itself does not vary, nor does a whole slab. New distresses of each type come at the model's rate.
+/// sounding at the distress itself does not vary, nor does a whole slab. New distresses of each type come at the model's rate,
+/// compounded over the years as in <see cref="SurveyGrowth"/>.
 /// </summary>
 public static class UncertainDemands
 {
@@ -73,7 +74,7 @@ public static class UncertainDemands
     {
         var known = demand.DistressIds.Where(types.ContainsKey).Select(id => types[id]).ToList();
         var rates = known.Select(growth.RateOf).OfType<GrowthRate>().ToList();
-        var news = rates.Sum(r => r.NewPerYear) * years;
+        var news = rates.Sum(r => Math.Pow(1 + r.NewPerYear, years) - 1);
         if (demand.Treatment != Treatment.FullDepthRepair || known.Count != 1)
         {
             return new UncertainDemand(demand, known.Count == 1 ? known[0] : null, default, default, news);

@@ -35,7 +35,7 @@ public class CostRangeTests
         var demands = Enumerable.Range(0, 20).Select(i => new UncertainDemand(
             new RemovalDemand(1 + i % 2, (40 * i + 10) * Foot, (40 * i + 18) * Foot, Treatment.FullDepthRepair, [$"D{i}"], []),
             DistressType.CornerBreak, growth, margin, news));
-        return new CostRangeInput(Road(), [.. demands], prices, trials, seed);
+        return new CostRangeInput(Road(), [.. demands], prices, trials, seed) { Plans = trials };
     }
 
     private static CostRange Run(CostRangeInput input) =>
@@ -164,7 +164,7 @@ public class CostRangeTests
         var growth = new GrowthModel([new(DistressType.CornerBreak, 0.1, 0.2, 0.4, 0.03), new(DistressType.Blowup, 0.5, 0.2, 0.4, 0)]);
         var result = Uncertain([Demand("D1")], [], growth, 2);
         Assert.Equal(new Triangular(0.2, 0.4, 0.8), result.Demands[0].Growth);
-        Assert.Equal(0.06, result.Demands[0].NewExpected, 12);
+        Assert.Equal(1.03 * 1.03 - 1, result.Demands[0].NewExpected, 12);
         Assert.Equal("QTY-014", Assert.Single(result.Findings).Code);
         Assert.Equal(None, Uncertain([Demand("D1")], [], growth, 0).Demands[0].Growth);
     }
