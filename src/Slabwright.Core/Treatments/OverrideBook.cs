@@ -43,6 +43,13 @@ internal sealed class OverrideBook
         return book;
     }
 
+    /// <summary>True when the engineer decided this distress.</summary>
+    public bool Has(FirstCall call) => _overrides.ContainsKey(call.Facts.Distress.Id);
+
+    /// <summary>What the slab's other distresses have to reckon with: the engineer's choice, else the first call.</summary>
+    public Treatment StandingFor(FirstCall call) =>
+        _overrides.TryGetValue(call.Facts.Distress.Id, out var choice) ? choice.Treatment : call.Treatment;
+
     /// <summary>The decision under its override, if it has one.</summary>
     public TreatmentDecision Apply(TreatmentDecision decision)
     {

@@ -6,7 +6,7 @@ internal sealed class SlabCalls
     private readonly Dictionary<(int Lane, int Slab), int> _calls = [];
     private readonly Dictionary<(int Lane, int Slab), int> _rows = [];
 
-    public SlabCalls(IEnumerable<(int Lane, int Slab)> calls)
+    private SlabCalls(IEnumerable<(int Lane, int Slab)> calls)
     {
         foreach (var slab in calls) _calls[slab] = _calls.GetValueOrDefault(slab) + 1;
         var row = new List<(int Lane, int Slab)>();
@@ -18,6 +18,11 @@ internal sealed class SlabCalls
 
         Close(row);
     }
+
+    /// <summary>Counts the distresses whose treatment is full-depth repair or more.</summary>
+    public static SlabCalls Of(IEnumerable<FirstCall> calls, Func<FirstCall, Treatment> treatmentOf) => new(calls
+        .Where(c => treatmentOf(c) >= Treatment.FullDepthRepair)
+        .Select(c => (c.Facts.Slab.Lane, c.Facts.Slab.Number)));
 
     /// <summary>Full-depth calls in a slab.</summary>
     public int In(int lane, int slab) => _calls.GetValueOrDefault((lane, slab));

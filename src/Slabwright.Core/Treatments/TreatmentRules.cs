@@ -15,7 +15,8 @@ public sealed record TreatmentResult(ImmutableArray<TreatmentDecision> Decisions
 /// <summary>Decides a treatment for every distress by the rules of one set.</summary>
 /// <remarks>
 /// First pass: the rules that look at one distress, in order; the first that holds decides. Second pass: for distresses that call for
-/// full-depth work, the rules that look at the slab, in order; the first that holds takes over. Overrides come last and win.
+/// full-depth work, the rules that look at the slab, in order; the first that holds takes over. Overrides win, and what the engineer chose
+/// is what counts for the other distresses of the slab.
 /// </remarks>
 public static class TreatmentRules
 {
@@ -34,11 +35,13 @@ public static class TreatmentRules
         var distressRules = RulesByType.Of(onRules.Where(r => !r.IsSlabRule));
         var slabRules = RulesByType.Of(onRules.Where(r => r.IsSlabRule));
         var first = facts.ConvertAll(f => FirstCall.Of(f, distressRules[f.Distress.Type]));
-        var calls = new SlabCalls(first.Where(c => c.CallsFullDepth).Select(c => (c.Facts.Slab.Lane, c.Facts.Slab.Number)));
         var chosen = OverrideBook.Open(overrides, facts, findings);
+        var called = SlabCalls.Of(first, c => c.Treatment);
+        var standing = SlabCalls.Of(first, chosen.StandingFor);
         var decisions = ImmutableArray.CreateBuilder<TreatmentDecision>(first.Count);
         foreach (var call in first)
         {
+            var calls = chosen.Has(call) ? called : standing;
             var decision = Decided(call, calls, slabRules[call.Facts.Distress.Type], rules.Id, units);
             if (call.Finding() is { } finding) findings.Add(finding);
             decisions.Add(chosen.Apply(decision));

@@ -127,6 +127,21 @@ public class TreatmentRulesTests
         Assert.Contains(decision.Reasons[0].Inputs, i => i.Value == "2025-05-02");
     }
 
+    [Fact]
+    public void The_slabs_beside_reckon_with_the_engineers_choice()
+    {
+        var cracks = Enumerable.Range(4, 3).Select(s => Distress(DistressType.TransverseCracking, Severity.High, s)).ToArray();
+        var choice = new TreatmentOverride("D5", Treatment.Leave, "Replaced last year, survey is older.");
+        var left = TreatmentRules.Decide(Road(), Survey(cracks), Common, [choice], UnitSystem.UsCustomary).Decisions;
+        Assert.Equal([Treatment.FullDepthRepair, Treatment.Leave, Treatment.FullDepthRepair], left.Select(d => d.Treatment));
+        Assert.Equal(Treatment.SlabRun, left[1].CalledByRules);
+
+        cracks[1] = cracks[1] with { Severity = Severity.Low };
+        var added = choice with { Treatment = Treatment.FullDepthRepair };
+        var run = TreatmentRules.Decide(Road(), Survey(cracks), Common, [added], UnitSystem.UsCustomary).Decisions;
+        Assert.Equal([Treatment.SlabRun, Treatment.FullDepthRepair, Treatment.SlabRun], run.Select(d => d.Treatment));
+    }
+
     [Theory]
     [InlineData("nobody", "A reason.", "TRT-024")]
     [InlineData("D5", " ", "TRT-025")]
