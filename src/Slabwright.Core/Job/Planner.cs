@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using Slabwright.Core.Boundaries;
+using Slabwright.Core.Quantities;
+using Slabwright.Core.Survey;
+using Slabwright.Core.Treatments;
+
+namespace Slabwright.Core.Job;
+
+/// <summary>What a run should compute beyond the plan itself.</summary>
+public sealed record PlanOptions
+{
+    /// <summary>Everything.</summary>
+    public static PlanOptions Whole { get; } = new();
+
+    /// <summary>The plan and its price only.</summary>
+    public static PlanOptions Quick { get; } = new() { Range = false, Studies = false };
+
+    /// <summary>True to run the trials of the cost range.</summary>
+    public bool Range { get; init; } = true;
+
+    /// <summary>True to study the boundaries: cost of each rule, cost curve, large removals.</summary>
+    public bool Studies { get; init; } = true;
+}
+
+/// <summary>A step of a run, told as it begins.</summary>
+/// <param name="Step">Name of the step.</param>
+/// <param name="Number">Its number, from 1.</param>
+/// <param name="Of">Number of steps in this run.</param>
+public readonly record struct PlanProgress(string Step, int Number, int Of);
+
+/// <summary>
+/// The main job: survey to treatments, removal demands, boundaries, surface works, quantities and cost range, each step handed the
+/// records of the one before. Pure: the same project gives the same plan.
+/// </summary>
+public static class Planner
+{
+    private const double DaysPerYear = 365.25;
+
+    /// <summary>Plans a project.</summary>
+    /// <param name="project">The project.</param>
+    /// <param name="options">What to compute; everything when null.</param>
+    /// <param name="progress">Told each step as it begins.</param>
+    /// <param name="cancel">Stops the run with an <see cref="OperationCanceledException"/>.</param>
+    public static RepairPlan Plan(
+        Project project, PlanOptions? options = null, Action<PlanProgress>? progress = null, CancellationToken cancel = default)
+    {
+        options ??= PlanOptions.Whole;
+        var steps = options.Range ? 4 : 3;
+        var road = project.Road;
+
+        progress?.Invoke(new PlanProgress("treatments", 1, steps));
+        var treatments = Treat(project);
+        var disagreements = Disagreements.Find(road, project.Survey, [project.RuleSet, .. project.OtherRuleSets]);
+        var surface = SurfaceWorks.From(road, project.Survey, treatments.Decisions, project.UnitSystem);
+
+        progress?.Invoke(new PlanProgress("boundaries", 2, steps));
+        var demands = Demand(project, treatments.Decisions);
+        var boundaries = BoundaryPlanner.Plan(
+            road, demands.Demands, project.RuleSet, project.Prices, project.Settings.CutStep, BoundaryOptionsOf(project, options.Studies), cancel);
+
+        progress?.Invoke(new PlanProgress("quantities", 3, steps));
+        var quantities = QuantityStep.Run(
+            road, boundaries.Repairs, surface.Works, project.Prices, project.RuleSet.Joints, project.Settings);
+        if (options.Range)
+        {
+            progress?.Invoke(new PlanProgress("cost range", 4, steps));
+            quantities = quantities with { Range = Range(project, treatments.Decisions, cancel) };
+        }
+
+        return new RepairPlan
+        {
+            Decisions = treatments.Decisions,
+            Disagreements = disagreements,
+            Demands = demands.Demands,
+            Boundaries = boundaries,
+            SurfaceWorks = surface.Works,
+            Quantities = quantities,
+            Findings =
+            [
+                .. project.Findings,
+                .. treatments.Findings,
+                .. surface.Findings,
+                .. demands.Findings,
+                .. boundaries.Findings,
+                .. QuantityFindings.For(boundaries.Repairs, surface.Works, project.Prices, project.RuleSet.Joints, project.Settings),
+            ],
+        };
+    }
+
+    /// <summary>The Treatments step alone.</summary>
+    public static TreatmentResult Treat(Project project) =>
+        TreatmentRules.Decide(project.Road, project.Survey, project.RuleSet, project.Overrides, project.UnitSystem);
+
+    /// <summary>Years from the newest survey day to the first day of work; 0 when either is unknown or the survey is newer.</summary>
+    public static double YearsToWork(Project project) =>
+        project.Survey.NewestDay is { } surveyed && project.Settings.WorkDay is { } work && work > surveyed
+            ? (work.DayNumber - surveyed.DayNumber) / DaysPerYear
+            : 0;
+
+    private static RemovalDemandResult Demand(Project project, ImmutableArray<TreatmentDecision> decisions) => RemovalDemands.From(
+        project.Road, project.Survey.Distresses, decisions, project.Survey.Cores, project.RuleSet.Boundaries, project.Settings.Growth,
+        YearsToWork(project));
+
+    private static BoundaryOptions BoundaryOptionsOf(Project project, bool studies) =>
+        (studies ? BoundaryOptions.Default : BoundaryOptions.PlanOnly) with
+        {
+            LooseBaseShare = project.Settings.LooseBaseShare,
+            LooseBaseDepth = project.Settings.LooseBaseDepth,
+        };
+}
