@@ -54,7 +54,7 @@ internal sealed class ProjectDoor
     /// <summary>Reads the folder and swaps the rule set when asked. A null project comes with the findings that say why.</summary>
     public ProjectReadResult Read(ParseResult parsed)
     {
-        var read = ProjectFolder.Read(FolderOf(parsed), TodayOf(parsed));
+        var read = ProjectFolder.Read(FolderOf(parsed), FolderDoors.On(TodayOf(parsed)));
         return read.Project is { } project && parsed.GetValue(_ruleSet) is { } id ? WithRuleSet(project, id) : read;
     }
 

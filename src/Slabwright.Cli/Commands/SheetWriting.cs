@@ -19,7 +19,7 @@ internal static class SheetWriting
         {
             Directory.CreateDirectory(folder);
             var names = ImmutableArray.CreateBuilder<string>();
-            foreach (var sheet in SheetSet.Write(project, plan, new SheetOptions { PrintedOn = printedOn }))
+            foreach (var sheet in SheetSet.Write(project, plan, new SheetOptions(printedOn)))
             {
                 File.WriteAllBytes(Path.Combine(folder, sheet.Name), sheet.Bytes);
                 names.Add(sheet.Name);

@@ -34,8 +34,6 @@ public readonly record struct PlanProgress(string Step, int Number, int Of);
 /// </summary>
 public static class Planner
 {
-    private const double DaysPerYear = 365.25;
-
     /// <summary>Plans a project.</summary>
     /// <param name="project">The project.</param>
     /// <param name="options">What to compute; everything when null.</param>
@@ -51,7 +49,6 @@ public static class Planner
         progress?.Invoke(new PlanProgress("treatments", 1, steps));
         var treatments = Treat(project);
         var disagreements = Disagreements.Find(road, project.Survey, [project.RuleSet, .. project.OtherRuleSets]);
-        var surface = SurfaceWorks.From(road, project.Survey, treatments.Decisions, project.UnitSystem);
 
         progress?.Invoke(new PlanProgress("boundaries", 2, steps));
         var demands = Demand(project, treatments.Decisions);
@@ -59,12 +56,13 @@ public static class Planner
             road, demands.Demands, project.RuleSet, project.Prices, project.Settings.CutStep, BoundaryOptionsOf(project, options.Studies), cancel);
 
         progress?.Invoke(new PlanProgress("quantities", 3, steps));
+        var surface = SurfaceWorks.From(road, project.Survey, treatments.Decisions, boundaries.Repairs);
         var quantities = QuantityStep.Run(
-            road, boundaries.Repairs, surface.Works, project.Prices, project.RuleSet.Joints, project.Settings);
+            road, boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement);
         if (options.Range)
         {
             progress?.Invoke(new PlanProgress("cost range", 4, steps));
-            quantities = quantities with { Range = Range(project, treatments.Decisions, cancel) };
+            quantities = quantities with { Range = CostRange(project, demands.Demands, surface, cancel) };
         }
 
         return new RepairPlan
@@ -73,16 +71,15 @@ public static class Planner
             Disagreements = disagreements,
             Demands = demands.Demands,
             Boundaries = boundaries,
-            SurfaceWorks = surface.Works,
+            SurfaceWorks = surface,
             Quantities = quantities,
             Findings =
             [
                 .. project.Findings,
                 .. treatments.Findings,
-                .. surface.Findings,
                 .. demands.Findings,
                 .. boundaries.Findings,
-                .. QuantityFindings.For(boundaries.Repairs, surface.Works, project.Prices, project.RuleSet.Joints, project.Settings),
+                .. QuantityFindings.For(boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement),
             ],
         };
     }
@@ -93,13 +90,29 @@ public static class Planner
 
     /// <summary>Years from the newest survey day to the first day of work; 0 when either is unknown or the survey is newer.</summary>
     public static double YearsToWork(Project project) =>
-        project.Survey.NewestDay is { } surveyed && project.Settings.WorkDay is { } work && work > surveyed
-            ? (work.DayNumber - surveyed.DayNumber) / DaysPerYear
-            : 0;
+        project.Survey.NewestDay is { } surveyed && project.Settings.WorkDay is { } work ? SurveyGrowth.YearsBetween(surveyed, work) : 0;
 
     private static RemovalDemandResult Demand(Project project, ImmutableArray<TreatmentDecision> decisions) => RemovalDemands.From(
         project.Road, project.Survey.Distresses, decisions, project.Survey.Cores, project.RuleSet.Boundaries, project.Settings.Growth,
         YearsToWork(project));
+
+    /// <summary>The trials of the cost range; each plans the boundaries anew. Surface works do not vary.</summary>
+    private static CostRange CostRange(
+        Project project, ImmutableArray<RemovalDemand> demands, ImmutableArray<SurfaceWork> surface, CancellationToken cancel)
+    {
+        var (road, settings, rules) = (project.Road, project.Settings, project.RuleSet);
+        var uncertain = UncertainDemands.From(
+            demands, project.Survey.Distresses, project.Survey.Cores, road.Climate, rules.Boundaries, settings.Growth, YearsToWork(project));
+        var options = BoundaryOptionsOf(project, studies: false);
+        return CostRangeSimulation.Run(
+            new CostRangeInput(road, uncertain.Demands, project.Prices, settings.Trials, settings.Seed),
+            sampled =>
+            {
+                var repairs = BoundaryPlanner.Plan(road, sampled, rules, project.Prices, settings.CutStep, options, cancel).Repairs;
+                return BidSchedules.Build(TakeOff.Measure(road, repairs, surface, project.Prices, rules.Joints, settings.Measurement), project.Prices);
+            },
+            cancel: cancel);
+    }
 
     private static BoundaryOptions BoundaryOptionsOf(Project project, bool studies) =>
         (studies ? BoundaryOptions.Default : BoundaryOptions.PlanOnly) with
