@@ -21,7 +21,7 @@ internal static class SheetWriting
             var names = ImmutableArray.CreateBuilder<string>();
             foreach (var sheet in SheetSet.Write(project, plan, new SheetOptions(printedOn)))
             {
-                File.WriteAllBytes(Path.Combine(folder, sheet.Name), sheet.Bytes);
+                File.WriteAllBytes(Path.Combine(folder, sheet.Name), sheet.Content);
                 names.Add(sheet.Name);
             }
 
