@@ -9,11 +9,13 @@ internal sealed class LaneBounds
     private readonly ProblemLane _lane;
     private readonly ProblemPrices _prices;
     private readonly long _sideLeast;
+    private readonly long _tie;
 
     public LaneBounds(BoundaryProblem problem, ProblemLane lane)
     {
         (_lane, _prices) = (lane, problem.Prices);
         var tie = _prices.TieFrom == long.MaxValue ? _prices.IsolationRate : _prices.TieRate;
+        _tie = tie;
         var tieFrom = _prices.TieFrom == long.MaxValue ? 0 : _prices.TieFrom;
         var laneSides = (lane.Left.Lane >= 0 ? 1 : 0) + (lane.Right.Lane >= 0 ? 1 : 0);
         var concreteSides = (lane.Left.Concrete ? 1 : 0) + (lane.Right.Concrete ? 1 : 0);
@@ -65,12 +67,33 @@ internal sealed class LaneBounds
         return least + _lane.FixedCost + liftCuts * _lane.LiftCutCost;
     }
 
+    /// <summary>
+    /// What a tick costs along the sides beyond what <see cref="Floor"/> counts, for repairs within a reach: along a lane that runs
+    /// beside all of it the side is concrete throughout, along one that runs beside none of it open throughout.
+    /// </summary>
+    /// <param name="problem">The problem.</param> <param name="reach">The reach.</param>
+    public long SidesBeside(BoundaryProblem problem, TickSpan reach)
+    {
+        return Missing(_lane.Left) + Missing(_lane.Right);
+
+        long Missing(ProblemSide side)
+        {
+            if (!side.Concrete || side.Lane < 0) return 0;
+            var neighbour = problem.Lanes[side.Lane];
+            if (neighbour.From <= reach.From && neighbour.To >= reach.To) return Math.Max(0, ConcreteLeast(_tie) - side.OpenRate);
+            return neighbour.To <= reach.From || neighbour.From >= reach.To ? Math.Max(0, side.OpenRate - ConcreteLeast(_tie)) : 0;
+        }
+    }
+
+
     private long SideLeast(ProblemSide side, long tie)
     {
-        var concrete = _prices.CutRate + _prices.SealRate + Math.Min(_prices.IsolationRate, tie);
+        var concrete = ConcreteLeast(tie);
         if (!side.Concrete) return side.OpenRate;
         return side.Lane < 0 ? concrete : Math.Min(concrete, side.OpenRate);
     }
+
+    private long ConcreteLeast(long tie) => _prices.CutRate + _prices.SealRate + Math.Min(_prices.IsolationRate, tie);
 
     /// <summary>Most one piece loses by falling out of the price class of the whole, least pay included.</summary>
     private long ClassSpread()

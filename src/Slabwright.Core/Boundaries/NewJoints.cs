@@ -10,6 +10,7 @@ namespace Slabwright.Core.Boundaries;
 internal sealed class NewJoints(BoundaryProblem problem, CutRules rules)
 {
     private readonly List<long> _kept = [];
+    private readonly List<long> _inside = [];
 
     public void Find(long from, long to, List<long> into)
     {
@@ -27,6 +28,39 @@ internal sealed class NewJoints(BoundaryProblem problem, CutRules rules)
         Split(last, to, longest, into);
     }
 
+    /// <summary>
+    /// Joints that every repair holding a stretch has at least, and the part of it in which they stand at the same places. Kept joints
+    /// are the most that fit a spacing, so a longer repair keeps no fewer; where all joints around stand apart by the least panel it
+    /// keeps the very same ones, with the same splits between them.
+    /// </summary>
+    public (int Count, TickSpan Same) LeastWithin(long from, long to)
+    {
+        Keep(from, to);
+        if (_kept.Count < 2 || !AllKept(from, to)) return (_kept.Count, new TickSpan(0, -1));
+        _inside.Clear();
+        var longest = Longest(from, to);
+        for (var n = 1; n < _kept.Count; n++) Split(_kept[n - 1], _kept[n], longest, _inside);
+        return (_kept.Count + _inside.Count, new TickSpan(_kept[0], _kept[^1]));
+    }
+
+    /// <summary>True when no joint made again, between the kept ones or next to them, stands nearer than the least panel.</summary>
+    private bool AllKept(long from, long to)
+    {
+        var panel = problem.Limits.LeastPanel;
+        var joints = rules.Lane.Joints;
+        var last = long.MinValue / 2;
+        for (var n = rules.JointFrom(from - panel); n < joints.Length && joints[n].At <= to; n++)
+        {
+            if (!MadeAgain(joints[n].Kind)) continue;
+            if (joints[n].At < last + panel) return false;
+            last = joints[n].At;
+        }
+
+        return true;
+    }
+
+    private static bool MadeAgain(JointKind kind) => kind is JointKind.Dowelled or JointKind.Undowelled or JointKind.Expansion;
+
     private void Keep(long from, long to)
     {
         _kept.Clear();
@@ -36,8 +70,7 @@ internal sealed class NewJoints(BoundaryProblem problem, CutRules rules)
         var last = from;
         for (var n = rules.JointFrom(from + panel); n < joints.Length && joints[n].At <= to - panel; n++)
         {
-            var again = joints[n].Kind is JointKind.Dowelled or JointKind.Undowelled or JointKind.Expansion;
-            if (!again || joints[n].At < last + panel) continue;
+            if (!MadeAgain(joints[n].Kind) || joints[n].At < last + panel) continue;
             last = joints[n].At;
             _kept.Add(last);
         }

@@ -47,6 +47,7 @@ internal sealed class RepairCosts
     private readonly NewJoints _newJoints;
     private readonly List<long> _inner = [];
     private readonly List<long> _spanned = [];
+    private readonly Candidate _shortest = new();
 
     public RepairCosts(BoundaryProblem problem, CutRules rules)
     {
@@ -76,6 +77,27 @@ internal sealed class RepairCosts
     public long EndCost(Cut cut) => cut.Dowelled ? _lane.DowelledEndCost : 0;
 
     public long LiftCuts(long length) => (length + _problem.Prices.LiftPiece - 1) / _problem.Prices.LiftPiece - 1;
+
+    /// <summary>
+    /// What every repair that holds the shortest one and stays within a reach pays besides its length: ends, dowelled where no joint in
+    /// reach lets a cut stand without; inner joints the shortest repair makes sure of; and the planning weights of neighbour joints it
+    /// spans where inner joints stand the same in every longer repair, so that a neighbour lifts them for all alike.
+    /// </summary>
+    /// <param name="from">Reach.</param> <param name="to">Reach.</param> <param name="start">First cut.</param> <param name="end">Last cut.</param>
+    public (long Cost, long Weights) Sure(long from, long to, Cut start, Cut end)
+    {
+        var ends = 2 * _lane.DowelledEndCost;
+        for (var n = FirstJoint(_lane.Joints, from); n < _lane.Joints.Length && _lane.Joints[n].At <= to; n++)
+        {
+            if (!Cut.CarriesDowels(_lane.Joints[n].Kind)) ends = 0;
+        }
+
+        var (count, same) = _newJoints.LeastWithin(start.At, end.At);
+        if (!_weighed || same.Length < 0) return (ends + count * _lane.InnerJointCost, 0);
+        Price(start, end, _shortest);
+        var spanned = _shortest.LeftSpanned.Concat(_shortest.RightSpanned).Count(at => same.From <= at && at <= same.To);
+        return (ends + count * _lane.InnerJointCost, spanned * _problem.Prices.SpannedJoint);
+    }
 
     /// <summary>Area cost: the rate of the repair's own class over all of its length.</summary>
     public long AreaCost(long length)
