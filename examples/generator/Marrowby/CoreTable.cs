@@ -19,7 +19,7 @@ internal static class CoreTable
         C09 | 2 | 12241 | 9.5 | 9.8 | 9.8 | 6 | At joint. Mesh rusted through, granular base washed out two inches.
         C10 | 1 | 16840 | 3 | 10 | 3.1 | 0 | At a spall. Damage ends above mid-depth.
         C11 | 2 | 20118 | 9.5 | 10.1 | 10.1 | 3 | At corner break. Base stripped.
-        C12 | 2 | 24103 | 6 | 9.9 | 9.9 | 8 | Under the overlay at a reflected joint. Joint broken down over its depth.
+        C12 | 2 | 24103 | 6 | 9.9 | 9.9 | 8 | At joint under the overlay. Joint broken down over its depth.
         """;
 
     public static CsvText Text(Road road)
@@ -29,8 +29,10 @@ internal static class CoreTable
         foreach (var line in Cores.Split('\n', StringSplitOptions.TrimEntries))
         {
             var cells = line.Split('|', StringSplitOptions.TrimEntries);
-            var station = road.Stationing.Format(double.Parse(cells[2], CultureInfo.InvariantCulture) * 0.3048);
-            table.Add(cells[0], cells[1], station, cells[3], cells[4], cells[5], cells[6], "2025-05-06", cells[7]);
+            var at = double.Parse(cells[2], CultureInfo.InvariantCulture) * 0.3048;
+            if (cells[7].Contains("At joint", StringComparison.Ordinal))
+                at = road.LaneByNumber(int.Parse(cells[1], CultureInfo.InvariantCulture)).Joints.MinBy(j => Math.Abs(j.At - at)).At;
+            table.Add(cells[0], cells[1], road.Stationing.Format(at), cells[3], cells[4], cells[5], cells[6], "2025-05-06", cells[7]);
         }
 
         return table;

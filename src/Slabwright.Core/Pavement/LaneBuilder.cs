@@ -50,28 +50,17 @@ public static class LaneBuilder
         ImmutableArray<TransverseJoint> listed, ImmutableArray<EarlierRepair> repairs)
     {
         var bridges = layout.Bridges.Where(b => b.To > lane.From && b.From < lane.To).ToImmutableArray();
-        var fixedLines = new List<TransverseJoint>();
-        AddFixed(fixedLines, new(lane.From, JointKind.PavementEnd));
-        AddFixed(fixedLines, new(lane.To, JointKind.PavementEnd));
-        foreach (var joint in listed.Where(j => j.Kind == JointKind.PavementEnd)) AddFixed(fixedLines, joint);
-        foreach (var bridge in bridges)
-        {
-            foreach (var line in LinesOf(bridge).Where(j => j.At > lane.From && j.At < lane.To)) AddFixed(fixedLines, line);
-        }
-
-        foreach (var repair in repairs)
-        {
-            AddFixed(fixedLines, listed.FirstOrDefault(j => IsEdge(j, repair.From), new(repair.From, JointKind.EarlierRepairEdge)));
-            AddFixed(fixedLines, listed.FirstOrDefault(j => IsEdge(j, repair.To), new(repair.To, JointKind.EarlierRepairEdge)));
-        }
-
-        foreach (var joint in listed) AddFixed(fixedLines, joint, 0);
+        var lines = new JointLines();
+        lines.Add(new(lane.From, JointKind.PavementEnd), SameJoint);
+        lines.Add(new(lane.To, JointKind.PavementEnd), SameJoint);
+        foreach (var joint in listed.Where(j => j.Kind == JointKind.PavementEnd)) lines.Add(joint, SameJoint);
+        foreach (var line in bridges.SelectMany(LinesOf).Where(j => j.At > lane.From && j.At < lane.To)) lines.Add(line, SameJoint);
+        foreach (var at in repairs.SelectMany(r => new[] { r.From, r.To }))
+            lines.Add(listed.FirstOrDefault(j => IsEdge(j, at), new(at, JointKind.EarlierRepairEdge)), SameJoint);
+        foreach (var joint in listed) lines.Add(joint, 0);
         foreach (var pattern in patterns.Where(p => p.Lanes.IsEmpty || p.Lanes.Contains(lane.Number)))
-        {
-            AddPattern(fixedLines, pattern, lane, toLeftEdge, bridges, repairs);
-        }
-
-        return [.. fixedLines.OrderBy(j => j.At)];
+            AddPattern(lines, pattern, lane, toLeftEdge, bridges, repairs);
+        return lines.InOrder();
     }
 
     private static bool IsEdge(TransverseJoint joint, double at) =>
@@ -85,23 +74,18 @@ public static class LaneBuilder
         if (bridge.ApproachSlab > 0) yield return new(bridge.To + bridge.ApproachSlab, JointKind.Expansion);
     }
 
-    private static void AddFixed(List<TransverseJoint> lines, TransverseJoint line, double same = SameJoint)
-    {
-        if (!lines.Any(l => Math.Abs(l.At - line.At) <= same)) lines.Add(line);
-    }
-
     private static void AddPattern(
-        List<TransverseJoint> lines, JointPattern pattern, LaneLayout lane, double toLeftEdge,
-        ImmutableArray<BridgeDeck> bridges, ImmutableArray<EarlierRepair> repairs)
+        JointLines lines, JointPattern pattern, LaneLayout lane, double toLeftEdge, ImmutableArray<BridgeDeck> bridges, ImmutableArray<EarlierRepair> repairs)
     {
         var remainder = JointPatternLines.Remainder(pattern);
-        var given = lines.OrderBy(l => l.At).ToArray();
+        var given = new JointLines(lines);
         foreach (var joint in JointPatternLines.Of(pattern, toLeftEdge, lane.Width))
         {
             var inside = joint.First > lane.From && joint.Last < lane.To;
             var onBridge = bridges.Any(b => joint.Last > b.From - b.ApproachSlab && joint.First < b.To + b.ApproachSlab);
             var inRepair = repairs.Any(r => joint.At > r.From && joint.At < r.To);
-            if (inside && !onBridge && !inRepair && !given.Any(l => Math.Abs(l.At - joint.At) <= Room(l.Kind, remainder))) lines.Add(joint);
+            if (inside && !onBridge && !inRepair && !given.Near(joint.At, remainder).Any(l => Math.Abs(l.At - joint.At) <= Room(l.Kind, remainder)))
+                lines.Add(joint, 0);
         }
     }
 

@@ -1,5 +1,5 @@
-using System.Text;
 using Slabwright.Core.Evidence;
+using Slabwright.Data.Import;
 using Sylvan.Data.Csv;
 
 namespace Slabwright.Data.Folder;
@@ -39,7 +39,8 @@ internal sealed class FolderTable
 
         try
         {
-            new FolderTable(file, findings).Scan(ReadText(path), each);
+            var table = new FolderTable(file, findings);
+            table.Scan(table.ReadText(path), each);
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or CsvFormatException or CsvRecordTooLargeException)
         {
@@ -97,19 +98,18 @@ internal sealed class FolderTable
         foreach (var column in File.Columns.Where(c => c.Required && !c.Headers.Any(_columns.ContainsKey))) Findings.Add(NoColumn(column));
     }
 
-    /// <summary>Text of a file in UTF-8 or, where the bytes are not that, Windows' western code page.</summary>
-    private static string ReadText(string path)
+    private string ReadText(string path)
     {
-        var bytes = System.IO.File.ReadAllBytes(path);
-        try
+        using var stream = System.IO.File.OpenRead(path);
+        var decoding = TextDecoding.Tell(stream);
+        if (decoding.Doubtful)
         {
-            using var reader = new StreamReader(new MemoryStream(bytes), new UTF8Encoding(false, true), detectEncodingFromByteOrderMarks: true);
-            return reader.ReadToEnd();
+            Findings.Add(new("ROAD-095", FindingLevel.Warning, "Some characters of the file could not be decoded.", new(File.Name), null,
+                "Save the file as UTF-8."));
         }
-        catch (DecoderFallbackException)
-        {
-            return Encoding.Latin1.GetString(bytes);
-        }
+
+        using var reader = new StreamReader(stream, decoding.Encoding, detectEncodingFromByteOrderMarks: true);
+        return reader.ReadToEnd();
     }
 
     private static Finding Absent(FolderFile file) => new(

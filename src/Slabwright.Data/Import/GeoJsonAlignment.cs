@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using System.Text.RegularExpressions;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Pavement;
 
@@ -11,7 +10,7 @@ namespace Slabwright.Data.Import;
 /// through the middle of the line, so that lengths are true; a named projected system is taken as it is.
 /// </summary>
 /// <remarks>Source: RFC 7946; the <c>crs</c> member is that of the 2008 GeoJSON specification, which many programs still write.</remarks>
-public static partial class GeoJsonAlignment
+public static class GeoJsonAlignment
 {
     /// <summary>Reads the first line string, or the one whose <c>name</c> property is given.</summary>
     /// <param name="stream">GeoJSON in UTF-8.</param>
@@ -112,13 +111,10 @@ public static partial class GeoJsonAlignment
         var text = Member(root, "crs") is { } crs && Member(crs, "properties") is { } properties && Member(properties, "name") is { ValueKind: JsonValueKind.String } name
             ? name.GetString()!
             : "";
-        var match = EpsgPattern().Match(text);
-        return match.Success && match.Groups[1].Value != "4326" ? "EPSG:" + match.Groups[1].Value : "";
+        var plain = CoordinateSystems.Plain(text);
+        return plain.StartsWith("EPSG:", StringComparison.Ordinal) && plain != "EPSG:4326" ? plain : "";
     }
 
     private static AlignmentReadResult Wrong(string file, string code, string sentence, string? value, string mend, long? row = null) =>
         new(null, null, [new(code, FindingLevel.Error, sentence, new(file, row), value, mend)]);
-
-    [GeneratedRegex(@"EPSG:(?:[\d.]*:)?(\d{4,6})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex EpsgPattern();
 }
