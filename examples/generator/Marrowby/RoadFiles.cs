@@ -140,7 +140,7 @@ internal static class RoadFiles
 
     private const string NoCutZones = """
         name | lane | from_ft | to_ft
-        Detector loops at the weather mast | | 9000 | 9060
+        Detector loops at the weather mast | | 9015 | 9045
         Gore nose of Exit 8 | 2 | 17380 | 17440
         Cobble Run bridge and approach slabs | | 21315 | 21545
         """;
