@@ -11,6 +11,7 @@ internal readonly record struct ReadDistress(Distress Distress, bool PlaceAssume
 internal sealed class DistressReader(RowReader row, PlaceReader places, string file)
 {
     private readonly Dictionary<string, DistressName?> types = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Severity?> severities = new(StringComparer.Ordinal);
 
     /// <summary>The distress of the current row; null when the row cannot be used, with the findings told.</summary>
     public ReadDistress? Read()
@@ -72,14 +73,12 @@ internal sealed class DistressReader(RowReader row, PlaceReader places, string f
     private Severity? FindSeverity(DistressName type)
     {
         var text = row.Text(SurveyField.Severity);
-        Severity? severity = Words.MeansNothing(text) ? Severity.None : Words.Key(text) switch
+        if (!severities.TryGetValue(text, out var severity))
         {
-            "l" or "low" or "1" or "lo" or "slight" or "lowseverity" => Severity.Low,
-            "m" or "moderate" or "medium" or "mod" or "med" or "2" or "moderateseverity" or "mediumseverity" => Severity.Moderate,
-            "h" or "high" or "3" or "hi" or "severe" or "highseverity" => Severity.High,
-            "0" or "nosev" or "noseverity" or "notrated" or "notapplicable" => Severity.None,
-            _ => null,
-        };
+            severity = SeverityOf(text);
+            if (severities.Count < 1000) severities[text] = severity;
+        }
+
         if (severity is null)
         {
             if (type.HasSeverities)
@@ -105,6 +104,15 @@ internal sealed class DistressReader(RowReader row, PlaceReader places, string f
 
         return severity;
     }
+
+    private static Severity? SeverityOf(string text) => Words.MeansNothing(text) ? Severity.None : Words.Key(text) switch
+    {
+        "l" or "low" or "1" or "lo" or "slight" or "lowseverity" => Severity.Low,
+        "m" or "moderate" or "medium" or "mod" or "med" or "2" or "moderateseverity" or "mediumseverity" => Severity.Moderate,
+        "h" or "high" or "3" or "hi" or "severe" or "highseverity" => Severity.High,
+        "0" or "nosev" or "noseverity" or "notrated" or "notapplicable" => Severity.None,
+        _ => null,
+    };
 
     private DistressCause Cause()
     {

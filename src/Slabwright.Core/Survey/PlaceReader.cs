@@ -23,6 +23,7 @@ internal sealed class PlaceReader(Road road, RowReader row, PlanReader plan)
     /// <summary>Points may lie this far outside the lanes, m: what hand-held positioning is good for. Common practice.</summary>
     private const double PointTolerance = 1.5;
 
+    private readonly Dictionary<string, Lane?> lanes = new(StringComparer.Ordinal);
     private bool laneAssumptionTold;
 
     /// <summary>The place of the current row; null when it has none that can be used, with the findings told.</summary>
@@ -46,7 +47,7 @@ internal sealed class PlaceReader(Road road, RowReader row, PlanReader plan)
         var near = points is { } p ? LaneOffsets.LaneAt(road, (p.Left + p.Right) / 2, PointTolerance) : null;
         if (row.Has(SurveyField.Lane))
         {
-            var lane = LaneReader.Find(road, row.Text(SurveyField.Lane));
+            var lane = Named(row.Text(SurveyField.Lane));
             if (lane is null)
             {
                 row.Report(SurveyFaults.LaneUnknown, SurveyField.Lane, $"The road has no lane \"{row.Text(SurveyField.Lane)}\".",
@@ -77,6 +78,14 @@ internal sealed class PlaceReader(Road road, RowReader row, PlanReader plan)
 
         row.Report(SurveyFaults.ValueMissing, SurveyField.Lane, "The row names no lane.");
         return null;
+    }
+
+    private Lane? Named(string text)
+    {
+        if (lanes.TryGetValue(text, out var lane)) return lane;
+        lane = LaneReader.Find(road, text);
+        if (lanes.Count < 1000) lanes[text] = lane;
+        return lane;
     }
 
     private int? Numbered(SurveyField field, int most, SurveyFault fault, string what, Lane lane)

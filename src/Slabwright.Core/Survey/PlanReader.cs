@@ -26,9 +26,10 @@ internal sealed class PlanReader
         var own = coordinateSystem.Length == 0 && hasColumns && heading is "longitude" or "lon" or "long" ? "EPSG:4326" : coordinateSystem;
         toAlignment = alignment is null ? null : Change(own, alignment.CoordinateSystem);
         if (toAlignment is not null) return;
+        var grid = alignment?.CoordinateSystem is { Length: > 0 } named ? named : "a local grid";
         var sentence = alignment is null
             ? "The file places its rows by coordinates, but the road has no alignment."
-            : $"The file's coordinates are in {own}, the alignment's in {(alignment.CoordinateSystem.Length == 0 ? "a local grid" : alignment.CoordinateSystem)}.";
+            : $"The file's coordinates are in {own}, the alignment's in {grid}.";
         log.Add(SurveyFaults.CoordinatesUnusable, sentence, value: own);
     }
 
@@ -71,7 +72,8 @@ internal sealed class PlanReader
     /// <summary>The way from one coordinate system to another, or null where it is not known. An unnamed system is taken for the other one.</summary>
     private static Func<PlanPoint, PlanPoint>? Change(string from, string to)
     {
-        if (from.Length == 0 || from.Equals(to, StringComparison.OrdinalIgnoreCase)) return p => p;
+        if (from.Length == 0 || from.Equals("local", StringComparison.OrdinalIgnoreCase)) return p => p;
+        if (from.Equals(to, StringComparison.OrdinalIgnoreCase)) return p => p;
         if (to.Length == 0) return IsGeographic(from) ? null : p => p;
         if (!TransverseMercator.TryFind(to, out var target) || target is null) return null;
         if (IsGeographic(from)) return p => target.Forward(new GeographicPoint(p.East, p.North));

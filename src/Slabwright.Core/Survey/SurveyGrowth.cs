@@ -98,7 +98,8 @@ public static class SurveyGrowth
         "growth-length",
         years == 0
             ? "The survey is not older than the work; nothing was added for growth."
-            : $"The survey is {Text(years, "0.0")} years older than the work; {Text(ends.Low, "0.00")} to {Text(ends.High, "0.00")} m, likely {Text(ends.Likely, "0.00")} m, grow at each end.",
+            : $"The survey is {Text(years, "0.0")} years older than the work; {Text(ends.Low, "0.00")} to {Text(ends.High, "0.00")} m, "
+                + $"likely {Text(ends.Likely, "0.00")} m, grow at each end.",
         SourceOf(rate),
         [
             new("surveyed", distress.SurveyedOn.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),

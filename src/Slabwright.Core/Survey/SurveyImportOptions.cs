@@ -21,7 +21,7 @@ public sealed record SurveyImportOptions
     /// <summary>Decimal mark; unknown: told from the file.</summary>
     public DecimalMark DecimalMark { get; init; }
 
-    /// <summary>Coordinate system of points and coordinate columns, e.g. <c>EPSG:4326</c>; empty: as the file says, else the alignment's.</summary>
+    /// <summary>Coordinate system of points and coordinate columns, e.g. <c>EPSG:4326</c>; <c>local</c>: the alignment's; empty: as the file says, else the alignment's.</summary>
     public string CoordinateSystem { get; init; } = "";
 
     /// <summary>Sheet of a workbook or layer of a GeoPackage; null: the one that looks like a survey.</summary>

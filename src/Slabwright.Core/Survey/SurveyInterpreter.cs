@@ -142,7 +142,8 @@ public static class SurveyInterpreter
         SurveyField[] places = [SurveyField.At, SurveyField.From, SurveyField.To, SurveyField.Slab, SurveyField.Joint];
         if (!points && !places.Any(Has)) missing.Add("a place (station, from, slab, joint or coordinates)");
         foreach (var column in missing) log.Add(SurveyFaults.ColumnMissing, $"The file {source.File} has no column for {column}.", header.Number, column);
-        if (missing.Count == 0 && !cores && !Has(SurveyField.Date)) log.Add(SurveyFaults.DateMissing, "The file has no date column; the fallback day was used.", header.Number, "date");
+        if (missing.Count == 0 && !cores && !Has(SurveyField.Date))
+            log.Add(SurveyFaults.DateMissing, "The file has no date column; the fallback day was used.", header.Number, "date");
         return missing.Count == 0;
     }
 
@@ -153,13 +154,16 @@ public static class SurveyInterpreter
         if (raw.IsBlank) return true;
         if (first.Number is not null || first.Day is not null) return false;
         var text = first.Text.AsSpan().Trim();
-        if (text.StartsWith("//") || (text.Length > 1 && text[0] == '#' && (text[1] == ' ' || text[1] == '#' || char.IsLetter(text[1])))) return true;
+        if (IsComment(text)) return true;
         var known = row.Column(SurveyField.Type) is { } type && type.Index < raw.Cells.Length ? raw.Cells[type.Index].Text : "";
         if (bound.Length > 1 && bound.All(b => b.Index < raw.Cells.Length && raw.Cells[b.Index].Text.Trim() == b.Heading)) return true;
-        if (text.Length > 20 || !TotalWords.Contains(Words.Key(text.ToString())) || DistressCatalog.TryFind(known, out _)) return false;
+        if (text.Length is 0 or > 20 || !char.IsLetter(text[0]) || !TotalWords.Contains(Words.Key(text.ToString())) || DistressCatalog.TryFind(known, out _)) return false;
         log.Add(SurveyFaults.TotalsRow, row: raw.Number, value: text.ToString());
         return true;
     }
+
+    private static bool IsComment(ReadOnlySpan<char> text) =>
+        text.StartsWith("//") || (text.Length > 1 && text[0] == '#' && (text[1] is ' ' or '#' || char.IsLetter(text[1])));
 
     private static void CheckShape(RawRow raw, int width, FindingLog log)
     {

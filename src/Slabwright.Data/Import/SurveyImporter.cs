@@ -116,8 +116,8 @@ public static class SurveyImporter
     }
 
     private static FileStream TemporaryFile() => new(
-        Path.Combine(Path.GetTempPath(), Path.GetRandomFileName()), FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None, 1 << 16,
-        FileOptions.DeleteOnClose);
+        Path.Combine(Path.GetTempPath(), Path.GetRandomFileName()), FileMode.CreateNew, FileAccess.ReadWrite,
+        FileShare.ReadWrite | FileShare.Delete, 1 << 16, FileOptions.DeleteOnClose);
 
     private static SurveyRecord Unreadable(FindingLog log, Exception e)
     {
