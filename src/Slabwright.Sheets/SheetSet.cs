@@ -26,7 +26,7 @@ public static class SheetSet
             () => [PlanSetPdf.Write(project, plan, options)],
             () => [WorkbookFile.Write(project, plan, options)],
             () => CsvFiles.Write(project, plan, options),
-            () => [GeoJsonFile.Write(project, plan, options)],
+            () => GeoJsonFile.Write(project, plan, options),
             () => [GeoPackageFile.Write(project, plan, options)],
             () => [DxfFile.Write(project, plan, options)],
         ];

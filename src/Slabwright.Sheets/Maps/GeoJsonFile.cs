@@ -14,26 +14,32 @@ namespace Slabwright.Sheets.Maps;
 /// </summary>
 public static class GeoJsonFile
 {
-    /// <summary>One collection; the layer of a feature is its <c>layer</c> property.</summary>
-    public static SheetFile Write(Project project, RepairPlan plan, SheetOptions options)
+    /// <summary>One collection a layer.</summary>
+    public static IReadOnlyList<SheetFile> Write(Project project, RepairPlan plan, SheetOptions options)
     {
         var plane = new RoadPlane(project.Road, project.UnitSystem);
         var place = GeographicPlace.From(plane);
+        return [.. MapLayers.Of(project, plan, plane).Select(layer => WriteFile(layer, plane, place, options))];
+    }
+
+    private static SheetFile WriteFile(MapLayer layer, RoadPlane plane, GeographicPlace place, SheetOptions options)
+    {
         var buffer = new ArrayBufferWriter<byte>(256 * 1024);
         using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
         {
             json.WriteStartObject();
             json.WriteString("type", "FeatureCollection");
-            json.WriteString("name", project.Name);
+            json.WriteString("name", layer.Name);
+            json.WriteString("title", layer.Title);
             json.WriteString("coordinates_are", place.Sentence);
             if (!place.IsGeographic && plane.Epsg is { } code) WriteSystem(json, code);
             json.WriteStartArray("features");
-            foreach (var layer in MapLayers.Of(project, plan, plane)) WriteLayer(json, layer, place);
+            WriteLayer(json, layer, place);
             json.WriteEndArray();
             json.WriteEndObject();
         }
 
-        return new SheetFile($"{options.BaseName}.geojson", "application/geo+json", "Map as GeoJSON", buffer.WrittenSpan.ToArray());
+        return new SheetFile($"{options.BaseName}-{layer.Name.Replace('_', '-')}.geojson", "application/geo+json", $"Map as GeoJSON: {layer.Title.ToLowerInvariant()}", buffer.WrittenSpan.ToArray());
     }
 
     private static void WriteSystem(Utf8JsonWriter json, int code)
@@ -61,7 +67,6 @@ public static class GeoJsonFile
             json.WriteEndArray();
             json.WriteEndObject();
             json.WriteStartObject("properties");
-            json.WriteString("layer", layer.Name);
             WriteValues(json, layer.Fields, feature.Values);
             json.WriteEndObject();
             json.WriteEndObject();

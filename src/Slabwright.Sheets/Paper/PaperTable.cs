@@ -27,7 +27,7 @@ internal sealed record PaperRow(string[] Cells, RowTone Tone = RowTone.Normal);
 /// </summary>
 internal sealed class PaperTable
 {
-    private const float Pad = 3.5f;
+    private const float Pad = 5f;
 
     private readonly PaperColumn[] columns;
     private readonly float[] lefts;

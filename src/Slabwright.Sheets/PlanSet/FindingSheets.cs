@@ -21,7 +21,7 @@ internal sealed class FindingSheets(Project project, RepairPlan plan, SheetFrame
     {
         PaperColumn[] columns =
         [
-            new("Code", 50), new("Level", 44), new("What was found", 330), new("File and row", 130), new("Field", 76), new("Lane", 26, Side.Right), new("Station", 62),
+            new("Code", 50), new("Level", 44), new("What was found", 330), new("File and row", 130), new("Field", 76), new("Lane", 31, Side.Right), new("Station", 62),
             new("Value", 110), new("Mend", 240), new("Limit and source", 120),
         ];
         var rows = plan.Findings.OrderByDescending(f => f.Level).Select(Row);

@@ -17,7 +17,7 @@ internal readonly record struct SheetStretch(double From, double To, int Sheet);
 /// </summary>
 internal sealed class KeyPlanSheet(Project project, RepairPlan plan, SheetFrame frame)
 {
-    private const float BarRow = 62;
+    private const float BarRow = 58;
 
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
     private readonly Road road = project.Road;
@@ -31,11 +31,11 @@ internal sealed class KeyPlanSheet(Project project, RepairPlan plan, SheetFrame 
         var body = frame.Body;
         var isTrue = road.Alignment is { Elements.IsEmpty: false };
         var rows = Math.Clamp((int)Math.Ceiling(road.Length / 2500), 1, isTrue ? 4 : 10);
-        var top = isTrue ? body.Bottom - rows * BarRow - 22 : body.Top + 4;
-        if (isTrue) DrawPlan(pad, new SKRect(body.Left, body.Top, body.Right, top - 12), stretches);
+        var top = isTrue ? body.Bottom - rows * BarRow - 12 : body.Top + 4;
+        if (isTrue) DrawPlan(pad, new SKRect(body.Left, body.Top, body.Right, top - 10), stretches);
         pad.Text(isTrue ? "Straightened" : "Straightened; the project has no alignment", body.Left, top + 8, 9, Face.Bold);
         DrawKey(pad, body.Left + 240, top + 8);
-        for (var i = 0; i < rows; i++) DrawBar(pad, body, top + 30 + i * BarRow, road.Length * i / rows, road.Length * (i + 1) / rows, stretches);
+        for (var i = 0; i < rows; i++) DrawBar(pad, body, top + 42 + i * BarRow, road.Length * i / rows, road.Length * (i + 1) / rows, stretches);
     }
 
     private static void DrawKey(PaperPad pad, float x, float y)
@@ -67,7 +67,7 @@ internal sealed class KeyPlanSheet(Project project, RepairPlan plan, SheetFrame 
         foreach (var stretch in stretches.Where(s => s.To > from && s.From < to))
         {
             var middle = (X(stretch.From) + X(stretch.To)) / 2;
-            pad.Line(X(stretch.From), y - 14, X(stretch.From), y + 9, 0.5f, PaperPad.Ink, 2, 1.5f);
+            foreach (var end in new[] { stretch.From, stretch.To }.Where(e => e >= from && e <= to)) pad.Line(X(end), y - 14, X(end), y + 9, 0.5f, PaperPad.Ink, 2, 1.5f);
             if (middle - last < 17) continue;
             SheetMark(pad, middle, y - 17, stretch.Sheet);
             last = middle;
@@ -105,8 +105,12 @@ internal sealed class KeyPlanSheet(Project project, RepairPlan plan, SheetFrame 
         var last = new SKPoint(float.MinValue, 0);
         foreach (var stretch in stretches)
         {
-            var (a, b) = (view.At(stretch.From, -3), view.At(stretch.From, 10));
-            pad.Line(a.X, a.Y, b.X, b.Y, 0.6f);
+            foreach (var end in new[] { stretch.From, stretch.To })
+            {
+                var (a, b) = (view.At(end, -3), view.At(end, 12));
+                pad.Line(a.X, a.Y, b.X, b.Y, 0.6f);
+            }
+
             var mark = view.At((stretch.From + stretch.To) / 2, 20);
             if (SKPoint.Distance(mark, last) < 18) continue;
             SheetMark(pad, mark.X, mark.Y, stretch.Sheet);
@@ -128,11 +132,20 @@ internal sealed class KeyPlanSheet(Project project, RepairPlan plan, SheetFrame 
 
     private void DrawFeatures(PaperPad pad, PlanView view)
     {
+        var boxes = new TextBoxes();
         foreach (var feature in road.Features)
         {
-            var (at, beside) = (view.At((feature.From + feature.To) / 2, 0), view.At((feature.From + feature.To) / 2, 34));
-            pad.Line(at.X, at.Y, beside.X, beside.Y, 0.4f, PaperPad.Quiet);
-            pad.Text(feature.Name, beside.X, beside.Y + 8, 7.6f, Face.Text, PaperPad.Quiet, Side.Centre);
+            var at = view.At((feature.From + feature.To) / 2, -3);
+            var width = pad.Fonts.Measure(feature.Name, Face.Text, 7.6f);
+            foreach (var away in new[] { -46f, -58, -70, -82, -94, -106 })
+            {
+                var beside = view.At((feature.From + feature.To) / 2, away);
+                var left = beside.X < at.X ? beside.X - width : beside.X;
+                if (!boxes.TryTake(left - 2, beside.Y - 10, width + 4, 10)) continue;
+                pad.Line(at.X, at.Y, beside.X, beside.Y, 0.4f, PaperPad.Quiet);
+                pad.Text(feature.Name, left, beside.Y - 3, 7.6f, Face.Text, PaperPad.Quiet);
+                break;
+            }
         }
     }
 

@@ -68,5 +68,18 @@ internal sealed class SheetList(Project project, RepairPlan plan, SheetOptions o
     }
 
     private static List<SheetStretch> Stretches(StripSheets strips, int first) =>
-        [.. strips.Pages.SelectMany((page, i) => page.Select(r => new SheetStretch(r.Row.From, r.Row.To, first + i)))];
+        [.. strips.Pages.SelectMany((page, i) => Joined(page.Select(r => new SheetStretch(r.Row.From, r.Row.To, first + i))))];
+
+    /// <summary>Rows of one sheet that follow one another, as one stretch.</summary>
+    private static List<SheetStretch> Joined(IEnumerable<SheetStretch> rows)
+    {
+        var joined = new List<SheetStretch>();
+        foreach (var row in rows)
+        {
+            if (joined.Count > 0 && row.From <= joined[^1].To + 0.01) joined[^1] = joined[^1] with { To = row.To };
+            else joined.Add(row);
+        }
+
+        return joined;
+    }
 }

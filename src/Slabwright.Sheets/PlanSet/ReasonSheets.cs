@@ -45,7 +45,7 @@ internal sealed class ReasonSheets(Project project, RepairPlan plan, SheetFrame 
     {
         PaperColumn[] columns =
         [
-            new("Distress", 50), new("Station", 80), new("Lane", 26, Side.Right), new("What", 150), new("Rules called", 90), new("Engineer decided", 90),
+            new("Distress", 50), new("Station", 80), new("Lane", 31, Side.Right), new("What", 150), new("Rules called", 90), new("Engineer decided", 90),
             new("Because", 330), new("By", 90), new("On", 56),
         ];
         var rows = decisions.Select(d => new PaperRow(
@@ -58,7 +58,7 @@ internal sealed class ReasonSheets(Project project, RepairPlan plan, SheetFrame 
 
     private PaperTable DisagreementTable()
     {
-        PaperColumn[] columns = [new("Distress", 50), new("Station", 70), new("Lane", 26, Side.Right), new("What", 140), new("Calls: rule set, treatment (rule)", 600)];
+        PaperColumn[] columns = [new("Distress", 50), new("Station", 70), new("Lane", 31, Side.Right), new("What", 140), new("Calls: rule set, treatment (rule)", 600)];
         var rows = plan.Disagreements.Select(d => new PaperRow(
         [
             d.DistressId, Station(d.DistressId), LaneOf(d.DistressId), What(d.DistressId),
@@ -71,7 +71,7 @@ internal sealed class ReasonSheets(Project project, RepairPlan plan, SheetFrame 
     {
         PaperColumn[] columns =
         [
-            new("Distress", 46), new("Station", 66), new("Lane", 24, Side.Right), new("Slab", 28, Side.Right), new("What was seen", 150), new("Decision", 84), new("Rule", 74),
+            new("Distress", 46), new("Station", 66), new("Lane", 31, Side.Right), new("Slab", 32, Side.Right), new("What was seen", 150), new("Decision", 84), new("Rule", 74),
             new("Why", 270), new("Source", 110), new("Inputs", 200),
         ];
         return new PaperTable(fonts, columns, plan.Decisions.Select(DecisionRow), frame.Body.Width, 7.2f);

@@ -33,10 +33,10 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
         var length = units.Length.Symbol;
         PaperColumn[] columns =
         [
-            new("Repair", 38), new("Lane", 24, Side.Right), new("Kind", 70), new("From", 54, Side.Right), new("To", 54, Side.Right),
-            new("First cut is found", 104), new("Last cut is found", 104), new($"Length\n{length}", 36, Side.Right), new($"Width\n{length}", 34, Side.Right),
-            new($"Thick\n{units.Thickness.Symbol}", 32, Side.Right), new($"Area\n{JobUnits.Symbol(units.Area)}", 34, Side.Right), new("Joint at start", 66), new("Joint at end", 66),
-            new("New joints inside", 84), new("Left side", 72), new("Right side", 84), new("Lift\npieces", 32, Side.Right), new($"Each\n{units.Mass.Symbol}", 30, Side.Right),
+            new("Repair", 38), new("Lane", 30, Side.Right), new("Kind", 76), new("From", 54), new("To", 54),
+            new("First cut is found", 112), new("Last cut is found", 112), new($"Length\n{length}", 36, Side.Right), new($"Width\n{length}", 34, Side.Right),
+            new($"Thick\n{units.Thickness.Symbol}", 32, Side.Right), new($"Area\n{JobUnits.Symbol(units.Area)}", 34, Side.Right), new("Joint at start", 72), new("Joint at end", 72),
+            new("New joints inside", 80), new("Left side", 84), new("Right side", 84), new("Lift\npieces", 36, Side.Right), new($"Each\n{units.Mass.Symbol}", 30, Side.Right),
         ];
         var rows = plan.Boundaries.Repairs.Select(Row).Append(TotalRow(plan.Boundaries.Repairs));
         return new PaperTable(fonts, columns, rows, frame.Body.Width, 7.4f);
@@ -62,7 +62,7 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
     ], RowTone.Total);
 
     private static string JointWords(RepairJoint joint) =>
-        $"{SheetWords.Of(joint.Design)} {Bars(joint)}{(joint.AtExistingJoint ? ", at old joint" : "")}";
+        $"{SheetWords.Of(joint.Design)} {Bars(joint)}{(joint.AtExistingJoint ? "\nat old joint" : "")}";
 
     private static string Bars(RepairJoint joint) => joint.Design switch
     {
@@ -75,7 +75,7 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
     {
         PaperColumn[] columns =
         [
-            new("Work", 40), new("Lane", 26, Side.Right), new("Kind", 90), new("From", 60, Side.Right), new("To", 60, Side.Right), new("Is found", 130),
+            new("Work", 40), new("Lane", 30, Side.Right), new("Kind", 90), new("From", 60), new("To", 60), new("Start is found", 130),
             new($"Length, {units.Length.Symbol}", 50, Side.Right), new($"Area, {JobUnits.Symbol(units.Area)}", 50, Side.Right), new("Answers distress", 160),
         ];
         return new PaperTable(fonts, columns, plan.SurfaceWorks.Select(SurfaceRow), frame.Body.Width * 0.68f, 7.4f);

@@ -14,7 +14,7 @@ public static class FaceWords
         {
             0 => "",
             1 => SheetWords.Of(joined[0].Face),
-            _ => string.Join(", ", joined.Select(f => $"{SheetWords.Of(f.Face)} {units.LengthText(f.To - f.From)}")),
+            _ => string.Join("; ", joined.Select(f => $"{SheetWords.Of(f.Face)} {units.LengthText(f.To - f.From)}")),
         };
     }
 

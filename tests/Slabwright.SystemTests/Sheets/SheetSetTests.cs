@@ -15,8 +15,9 @@ public sealed class SheetSetTests
         var files = SheetSet.Write(project, plan, Options);
         Assert.Equal(
             [
-                "plan-bid-schedule.csv", "plan-bid-schedule.xlsx", "plan-decisions.csv", "plan-findings.csv", "plan-plan-set.pdf", "plan-repairs.csv",
-                "plan-surface-works.csv", "plan-take-off.csv", "plan.dxf", "plan.geojson", "plan.gpkg",
+                "plan-bid-schedule.csv", "plan-bid-schedule.xlsx", "plan-decisions.csv", "plan-distresses.geojson", "plan-findings.csv", "plan-joints.geojson",
+                "plan-partial-depth.geojson", "plan-plan-set.pdf", "plan-repairs.csv", "plan-repairs.geojson", "plan-seals.geojson", "plan-slabs.geojson",
+                "plan-surface-works.csv", "plan-take-off.csv", "plan.dxf", "plan.gpkg",
             ],
             files.Select(f => f.Name).Order(StringComparer.Ordinal));
         Assert.All(files, f => Assert.True(f.Content.Length > 100, f.Name));
