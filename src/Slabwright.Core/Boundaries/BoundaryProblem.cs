@@ -5,13 +5,13 @@ using Slabwright.Core.Pavement;
 namespace Slabwright.Core.Boundaries;
 
 /// <summary>
-/// The boundary question as whole numbers: positions in <see cref="Ticks"/>, money in ten-millionths of the currency unit
+/// The boundary question as whole numbers: positions in <see cref="Ticks"/>, money in hundred-millionths of the currency unit
 /// (<see cref="MoneyPerUnit"/> to one), so that every rate per tick is a whole number and two plans can be compared for equality.
 /// </summary>
 public sealed record BoundaryProblem
 {
     /// <summary>Whole money units in one currency unit.</summary>
-    public const long MoneyPerUnit = 10_000_000;
+    public const long MoneyPerUnit = 100_000_000;
 
     /// <summary>Lanes from the left.</summary>
     public required ImmutableArray<ProblemLane> Lanes { get; init; }
