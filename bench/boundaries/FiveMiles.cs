@@ -26,8 +26,19 @@ internal static class FiveMiles
                 only = Math.Min(only, Stopwatch.GetElapsedTime(started).TotalMilliseconds);
             }
 
+            Part(road, demands, step, "rule costs", o => o with { RuleCosts = true });
+            Part(road, demands, step, "curve", o => o with { CurvePoints = 12 });
+            Part(road, demands, step, "large removals", o => o with { LargeRemovals = true });
             Console.WriteLine($"cut step {step:0.0000} m: {demands.Length} demands, {result!.Repairs.Length} repairs, {result.Clusters} clusters, "
                 + $"cost {result.Cost:N2}; plan {only:0.0} ms, with rule costs, curve and large removals {all:0.0} ms");
         }
+    }
+
+    private static void Part(
+        Core.Pavement.Road road, IReadOnlyList<RemovalDemand> demands, double step, string name, Func<BoundaryOptions, BoundaryOptions> with)
+    {
+        var started = Stopwatch.GetTimestamp();
+        BoundaryPlanner.Plan(road, demands, Roads.Rules, Roads.Prices, step, with(BoundaryOptions.PlanOnly));
+        Console.WriteLine($"  plan with {name}: {Stopwatch.GetElapsedTime(started).TotalMilliseconds:0.0} ms");
     }
 }

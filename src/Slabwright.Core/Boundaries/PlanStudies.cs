@@ -9,6 +9,9 @@ namespace Slabwright.Core.Boundaries;
 internal sealed class PlanStudies(
     Road road, BoundaryProblem problem, BoundarySolution solution, RuleSet rules, BoundaryOptions options, CancellationToken cancel)
 {
+    /// <summary>The curve and large removals look no finer than this, m: they compare plans, they do not place cuts.</summary>
+    private const double StudyStep = 0.3;
+
     private readonly BoundaryProblem _plain = PlanCost.WithoutWeights(problem);
 
     /// <summary>Price-list cost of the plan.</summary>
@@ -35,19 +38,27 @@ internal sealed class PlanStudies(
 
     /// <summary>
     /// Each point is the cheapest plan that leaves no old concrete shorter than a given length between two repairs; the last point
-    /// replaces every lane from end to end.
+    /// replaces every lane from end to end. Beyond the first point cuts fall on every mark that is a whole number of steps of about
+    /// a foot, so the plans are legal and the curve does not slow a project with fine marks.
     /// </summary>
     public ImmutableArray<CostCurvePoint> Curve()
     {
         var gaps = Gaps();
         var chosen = Enumerable.Range(1, options.CurvePoints).Select(n => gaps.Count == 0 ? 0 : gaps[(gaps.Count - 1) * n / options.CurvePoints])
             .Where(g => g > _plain.Limits.LeastGap).Distinct().ToArray();
-        var plans = Solve([_plain, .. chosen.Select(g => ForcedGap.Of(_plain, g + 1))]);
-        var points = plans.Select(p => Point(p.Repairs, p.Objective)).Append(FullReplacement());
+        var coarse = Coarse();
+        var plans = Solve([_plain, .. chosen.Select(g => ForcedGap.Of(coarse, g + 1))]);
+        var points = plans.Where(p => p.Unmet.Length <= plans[0].Unmet.Length).Select(p => Point(p.Repairs, p.Objective)).Append(FullReplacement());
         return [.. points.GroupBy(p => p.LengthReplaced).Select(g => g.MinBy(p => p.Cost)!).OrderBy(p => p.LengthReplaced)];
     }
 
-    public ImmutableArray<LargeRemoval> LargeRemovals() => LargeRemovalSearch.Find(road, _plain, solution, options.LargeRemovalWithin);
+    public ImmutableArray<LargeRemoval> LargeRemovals() => LargeRemovalSearch.Find(road, Coarse(), solution, options.LargeRemovalWithin);
+
+    private BoundaryProblem Coarse()
+    {
+        var least = (long)(StudyStep * Ticks.PerMetre * 1000);
+        return _plain with { StepThousandths = (least + _plain.StepThousandths - 1) / _plain.StepThousandths * _plain.StepThousandths };
+    }
 
     private List<long> Gaps()
     {
