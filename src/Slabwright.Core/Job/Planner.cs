@@ -56,13 +56,14 @@ public static class Planner
             road, demands.Demands, project.RuleSet, project.Prices, project.Settings.CutStep, BoundaryOptionsOf(project, options.Studies), cancel);
 
         progress?.Invoke(new PlanProgress("quantities", 3, steps));
+        var uncertain = Uncertain(project, demands.Demands);
         var surface = SurfaceWorks.From(road, project.Survey, treatments.Decisions, boundaries.Repairs);
         var quantities = QuantityStep.Run(
             road, boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement);
         if (options.Range)
         {
             progress?.Invoke(new PlanProgress("cost range", 4, steps));
-            quantities = quantities with { Range = CostRange(project, demands.Demands, surface, cancel) };
+            quantities = quantities with { Range = CostRange(project, uncertain.Demands, surface, cancel) };
         }
 
         return new RepairPlan
@@ -79,6 +80,7 @@ public static class Planner
                 .. treatments.Findings,
                 .. demands.Findings,
                 .. boundaries.Findings,
+                .. uncertain.Findings,
                 .. QuantityFindings.For(boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement),
             ],
         };
@@ -96,16 +98,18 @@ public static class Planner
         project.Road, project.Survey.Distresses, decisions, project.Survey.Cores, project.RuleSet.Boundaries, project.Settings.Growth,
         YearsToWork(project));
 
+    private static UncertainDemandResult Uncertain(Project project, ImmutableArray<RemovalDemand> demands) => UncertainDemands.From(
+        demands, project.Survey.Distresses, project.Survey.Cores, project.Road.Climate, project.RuleSet.Boundaries, project.Settings.Growth,
+        YearsToWork(project));
+
     /// <summary>The trials of the cost range; each plans the boundaries anew. Surface works do not vary.</summary>
     private static CostRange CostRange(
-        Project project, ImmutableArray<RemovalDemand> demands, ImmutableArray<SurfaceWork> surface, CancellationToken cancel)
+        Project project, ImmutableArray<UncertainDemand> demands, ImmutableArray<SurfaceWork> surface, CancellationToken cancel)
     {
         var (road, settings, rules) = (project.Road, project.Settings, project.RuleSet);
-        var uncertain = UncertainDemands.From(
-            demands, project.Survey.Distresses, project.Survey.Cores, road.Climate, rules.Boundaries, settings.Growth, YearsToWork(project));
         var options = BoundaryOptionsOf(project, studies: false);
         return CostRangeSimulation.Run(
-            new CostRangeInput(road, uncertain.Demands, project.Prices, settings.Trials, settings.Seed),
+            new CostRangeInput(road, demands, project.Prices, settings.Trials, settings.Seed),
             sampled =>
             {
                 var repairs = BoundaryPlanner.Plan(road, sampled, rules, project.Prices, settings.CutStep, options, cancel).Repairs;

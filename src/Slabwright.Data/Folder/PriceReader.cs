@@ -4,6 +4,7 @@ using Slabwright.Core.Evidence;
 using Slabwright.Core.Measures;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.Prices;
+using Slabwright.Core.Quantities;
 
 namespace Slabwright.Data.Folder;
 
@@ -18,14 +19,24 @@ internal static class PriceReader
     {
         var scene = head?.Scene ?? new FolderScene(0, new Stationing { Style = StationStyle.Metres }, UnitSystem.Si);
         var items = ImmutableArray.CreateBuilder<PayItem>();
+        var rows = new List<long?>();
         foreach (var row in FolderTable.Read(folder, FolderFormat.Prices, scene, findings))
         {
             var item = Item(row);
-            if (row.Good) items.Add(item);
+            if (!row.Good) continue;
+            items.Add(item);
+            rows.Add(row.Place.Row);
         }
 
-        return File.Exists(Path.Combine(folder, FolderFormat.Prices.Name)) ? new(head?.Currency ?? "", items.ToImmutable()) : null;
+        if (!File.Exists(Path.Combine(folder, FolderFormat.Prices.Name))) return null;
+        var prices = new PriceList(head?.Currency ?? "", items.ToImmutable());
+        findings.AddRange(PriceListCheck.Check(prices, FolderFormat.Prices.Name).Select(f => f with { Place = InFile(f.Place, rows) }));
+        return prices;
     }
+
+    /// <summary>The check counts the items it is given from row 2; rows left out as unreadable move them.</summary>
+    private static FindingPlace InFile(FindingPlace place, List<long?> rows) =>
+        place.Row is { } row && row - 2 < rows.Count ? place with { Row = rows[(int)row - 2] } : place;
 
     private static PayItem Item(FolderRow row)
     {
