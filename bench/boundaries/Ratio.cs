@@ -20,7 +20,7 @@ internal static class Ratio
             var model = new CpSatJudge(new Judge(problem));
             var built = Stopwatch.GetElapsedTime(started).TotalSeconds;
             started = Stopwatch.GetTimestamp();
-            if (model.Solve(60, 2) is not { } best) continue;
+            if (model.Solve(20, 2) is not { } best) continue;
             solve += Stopwatch.GetElapsedTime(started).TotalSeconds;
             if (best != objective) throw new InvalidOperationException($"optima differ: {best} and {objective}");
             (own, build, compared) = (own + ownTime, build + built, compared + 1);
@@ -45,7 +45,7 @@ internal static class Ratio
         var problems = new List<BoundaryProblem>();
         for (var seed = 500_000; problems.Count < clusters; seed++)
         {
-            var problem = RandomProblems.Make(seed, 2 + seed % 2, 120, 1, 3);
+            var problem = RandomProblems.Make(seed, 2 + seed % 2, 90, 2, 3);
             if (problem.Lanes.Count(l => !l.Demands.IsEmpty) > 1 && BoundarySolver.Solve(problem).Unmet.IsEmpty) problems.Add(problem);
         }
 
