@@ -50,7 +50,7 @@ public sealed class BoundaryChecker
             return;
         }
 
-        CheckLength(repair);
+        CheckLength(repair, lane);
         CheckCut(repair, lane, repair.From, repair.Start, removedAhead: true);
         CheckCut(repair, lane, repair.To, repair.End, removedAhead: false);
         CheckPanels(repair, lane);
@@ -58,10 +58,13 @@ public sealed class BoundaryChecker
         CheckFaces(repair, repair.RightFace, "right");
     }
 
-    private void CheckLength(Repair repair)
+    private void CheckLength(Repair repair, Lane lane)
     {
         var bare = repair.Start.Design == JointDesign.Undowelled && repair.End.Design == JointDesign.Undowelled;
         var least = bare && _limits.LeastLengthUndowelled is { } longer ? longer : _limits.LeastLength;
+        var slab = lane.SlabAt(repair.From + Tolerance);
+        if (_limits.LeastLengthOrHalfSlab is { Value: true } half && repair.To <= slab.End.At + Tolerance && slab.Length / 2 < least.Value)
+            least = new Sourced<double>(slab.Length / 2, half.Source);
         if (repair.Length >= least.Value - Tolerance) return;
         Report("BND-021", repair, repair.From, $"is shorter than {BoundaryWords.Length(least.Value)}", BoundaryWords.Length(repair.Length),
             "Lengthen it.", least.Source);

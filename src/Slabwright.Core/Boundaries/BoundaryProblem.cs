@@ -54,6 +54,9 @@ public sealed record ProblemLimits
     /// <summary>Least repair length.</summary>
     public required long LeastLength { get; init; }
 
+    /// <summary>True where a repair within one slab may be as short as half of it, when that is less than the least length.</summary>
+    public bool OrHalfSlab { get; init; }
+
     /// <summary>Least length where both ends stand at undowelled joints.</summary>
     public required long LeastLengthUndowelled { get; init; }
 

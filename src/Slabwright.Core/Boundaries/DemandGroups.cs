@@ -45,8 +45,11 @@ internal sealed class LaneModel
     public List<CutList> Ends { get; } = [];
     public List<UnmetDemand> Unmet { get; } = [];
 
-    public long LeastLength(Cut start, Cut end) =>
-        start.Undowelled && end.Undowelled ? Problem.Limits.LeastLengthUndowelled : Problem.Limits.LeastLength;
+    public long LeastLength(Cut start, Cut end)
+    {
+        var least = start.Undowelled && end.Undowelled ? Problem.Limits.LeastLengthUndowelled : Problem.Limits.LeastLength;
+        return Problem.Limits.OrHalfSlab ? Math.Min(least, HalfSlab(start.At, end.At)) : least;
+    }
 
     /// <summary>The nearest end from which the part before it is long enough by itself, for the demand given.</summary>
     public bool TryOwnEnd(int demand, out Cut cut) =>
@@ -55,6 +58,14 @@ internal sealed class LaneModel
     /// <summary>The nearest start from which the part behind it is long enough by itself, for the demand given.</summary>
     public bool TryOwnStart(int demand, out Cut cut) =>
         Starts[demand].TryBeyond(Math.Min(Demands[demand].From, Demands[demand].To - LongestLeast), out cut);
+
+    /// <summary>Half the slab a repair lies within, rounded up; no limit for one that takes out a joint.</summary>
+    private long HalfSlab(long from, long to)
+    {
+        var next = Rules.JointFrom(from + 1);
+        if (next == 0 || next == Lane.Joints.Length || Lane.Joints[next].At < to) return long.MaxValue;
+        return (Lane.Joints[next].At - Lane.Joints[next - 1].At + 1) / 2;
+    }
 
     private void Add(TickSpan demand)
     {

@@ -38,6 +38,7 @@ public static class ProblemBuilder
         return new ProblemLimits
         {
             LeastLength = least,
+            OrHalfSlab = limits.LeastLengthOrHalfSlab?.Value ?? false,
             LeastLengthUndowelled = Math.Max(least, Ticks.FromMetres(limits.LeastLengthUndowelled?.Value ?? 0)),
             LeastRemnant = Ticks.FromMetres(limits.LeastRemnant?.Value ?? sliver),
             LeastGap = Math.Max(1, Ticks.FromMetres(limits.LeastGap?.Value ?? sliver)),

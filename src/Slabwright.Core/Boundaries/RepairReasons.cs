@@ -46,7 +46,8 @@ internal sealed class RepairReasons(Road road, BoundaryProblem problem, RuleSet 
         rules.Boundaries.LeastLength.Source,
         [
             new("length", BoundaryWords.Length(chosen.To - chosen.From)),
-            new("least length", BoundaryWords.Length(rules.Boundaries.LeastLength.Value)),
+            new("least length", BoundaryWords.Length(rules.Boundaries.LeastLength.Value)
+                + (problem.Limits.OrHalfSlab ? ", or half the slab where that is less" : "")),
         ]);
 
     private Reason End(string which, int lane, Cut cut, long demand, bool removesAhead)

@@ -32,6 +32,20 @@ public sealed class WorkedCaseTests
     }
 
     [Fact]
+    public void The_lesser_of_ten_feet_and_half_the_slab_is_enough_where_the_rules_say_so()
+    {
+        // UFC 3-270-04 (2001) sec 4.3: least length the lesser of 10 ft and half the slab, 2 ft to a joint. Half of 15 ft is 7.5 ft, on 1 ft marks 8 ft.
+        var limits = FhwaLimits with { LeastLength = Feet(10), LeastLengthUndowelled = null, LeastRemnant = Feet(2), LeastGap = Feet(2) };
+        var half = limits with { LeastLengthOrHalfSlab = new Sourced<bool>(true, limits.LeastLength.Source) };
+        RemovalDemand[] demands = [Demand(1, 36.5, 37.5)];
+        var (ten, eight) = (Plan(OneLane, demands, RuleSetOf(limits)), Plan(OneLane, demands, RuleSetOf(half)));
+        Assert.Equal(10, Assert.Single(ten.Repairs).Length / Foot, 6);
+        Assert.Equal(8, Assert.Single(eight.Repairs).Length / Foot, 6);
+        Assert.Empty(BoundaryChecker.Check(OneLane, demands, half, Foot, eight.Repairs));
+        Assert.Contains(BoundaryChecker.Check(OneLane, demands, limits, Foot, eight.Repairs), f => f.Code == "BND-021");
+    }
+
+    [Fact]
     public void A_broken_joint_is_taken_out_with_a_foot_to_spare()
     {
         // Demand 59 to 61 about the joint at 60: 6 ft long, at least 59 to 61, both joints beside (45, 75) more than 6 ft away.
