@@ -18,6 +18,7 @@ internal sealed class DxfDrawing(Project project, RepairPlan plan, RoadPlane pla
 
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
     private readonly CrossSection section = CrossSection.Of(project.Road);
+    private readonly SurfacePlaces places = new(project.Survey, CrossSection.Of(project.Road));
 
     public void Draw()
     {
@@ -83,20 +84,11 @@ internal sealed class DxfDrawing(Project project, RepairPlan plan, RoadPlane pla
 
     private void DrawSurfaceWork(SurfaceWork work)
     {
-        var band = section.Of(work.Lane);
+        var (from, to, left, right) = places.Box(work);
+        if (work.Treatment == Treatment.Seal) Polyline(DxfLayers.Surface, plane.Line(places.Line(work)), false);
+        else Polyline(DxfLayers.Surface, plane.Rectangle(from, to, left, right), true);
         var middle = (work.From + work.To) / 2;
-        if (work.Treatment == Treatment.Seal)
-        {
-            if (work.To - work.From > band.Width / 2) Line(DxfLayers.Surface, new(work.From, band.Middle), new(work.To, band.Middle));
-            else Line(DxfLayers.Surface, new(middle, band.Left), new(middle, band.Right));
-        }
-        else
-        {
-            var half = Math.Max((work.To - work.From) / 2, 0.15);
-            Polyline(DxfLayers.Surface, plane.Rectangle(middle - half, middle + half, band.Left, band.Right), true);
-        }
-
-        Text(DxfLayers.SurfaceText, new StripPoint(middle, band.Middle + 0.6), work.Id, RepairTextHeight, true);
+        Text(DxfLayers.SurfaceText, new StripPoint(middle, section.Of(work.Lane).Middle + 0.6), work.Id, RepairTextHeight, true);
     }
 
     private void DrawRepair(Repair repair)

@@ -43,14 +43,15 @@ internal static class MapLayers
     {
         var tables = new JobTables(project, plan);
         var section = CrossSection.Of(project.Road);
+        var places = new SurfacePlaces(project.Survey, section);
         return
         [
             MapLayer.Of("repairs", "Full-depth repairs, slab replacements and slab runs", true, plan.Boundaries.Repairs, tables.Repairs(),
                 r => plane.Rectangle(r.From, r.To, section.Of(r.Lane).Left, section.Of(r.Lane).Right)),
             MapLayer.Of("partial_depth", "Partial-depth repairs", true, plan.SurfaceWorks.Where(w => w.Treatment != Treatment.Seal), tables.SurfaceWorks(),
-                w => Box(plane, section.Of(w.Lane), w.From, w.To, null, null)),
+                w => WorkBox(plane, places.Box(w))),
             MapLayer.Of("seals", "Cracks and joints to seal", false, plan.SurfaceWorks.Where(w => w.Treatment == Treatment.Seal), tables.SurfaceWorks(),
-                w => SealLine(plane, section.Of(w.Lane), w)),
+                w => plane.Line(places.Line(w))),
             MapLayer.Of("distresses", "Distresses as surveyed", true, project.Survey.Distresses, tables.Distresses(),
                 d => Box(plane, section.Of(d.Lane), d.From, d.To, d.OffsetFrom, d.OffsetTo)),
             MapLayer.Of("slabs", "Slabs", true, SlabsOf(project.Road), SlabFields(project), s => SlabRing(plane, section.Of(s.Lane), s)),
@@ -67,13 +68,8 @@ internal static class MapLayers
         return plane.Rectangle(from - spread, to + spread, band.Left + a, band.Left + b);
     }
 
-    private static ImmutableArray<MapPoint> SealLine(RoadPlane plane, LaneBand band, SurfaceWork work)
-    {
-        var middle = (work.From + work.To) / 2;
-        return work.To - work.From > band.Width / 2
-            ? plane.Line([new(work.From, band.Middle), new(work.To, band.Middle)])
-            : plane.Line([new(middle, band.Left), new(middle, band.Right)]);
-    }
+    private static ImmutableArray<MapPoint> WorkBox(RoadPlane plane, (double From, double To, double Left, double Right) box) =>
+        plane.Rectangle(box.From, box.To, box.Left, Math.Max(box.Right, box.Left + 0.05));
 
     private static IEnumerable<Slab> SlabsOf(Road road) => road.Lanes.SelectMany(l => Enumerable.Range(1, l.SlabCount).Select(l.SlabByNumber));
 

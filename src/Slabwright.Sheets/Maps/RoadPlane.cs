@@ -17,8 +17,8 @@ public readonly record struct MapPoint(double X, double Y);
 /// </summary>
 public sealed class RoadPlane
 {
-    /// <summary>Curved edges are drawn as chords no longer than this, m; on a 100 m radius the chord is off by 3 mm.</summary>
-    private const double LongestChord = 1.5;
+    /// <summary>Curved edges are drawn as chords no longer than this, m; on a 250 m radius the chord is off by 5 mm.</summary>
+    private const double LongestChord = 3;
 
     private readonly Road road;
     private readonly double half;

@@ -29,11 +29,11 @@ internal sealed class QuantitySheets(Project project, RepairPlan plan, SheetFram
     {
         PaperColumn[] columns =
         [
-            new("Item", 46), new("Description", 170), new("Unit", 34), new("Measured", 54, Side.Right), new("Pay\nquantity", 52, Side.Right),
+            new("Item", 46), new("Description", 170), new("Unit", 42), new("Measured", 54, Side.Right), new("Pay\nquantity", 52, Side.Right),
             new($"Unit price\n{currency}", 54, Side.Right), new($"Amount\n{currency}", 70, Side.Right),
         ];
         var rows = plan.Quantities.Schedule.Lines.Select(l => new PaperRow(
-            [l.Item.Code, l.Name, JobUnits.Symbol(l.Item.Unit), JobUnits.Number(l.Measured, 2), JobUnits.Number(l.Pay, Decimals(l.Item.RoundTo)), JobUnits.Cents(l.UnitPrice), JobUnits.Cents(l.Amount)]))
+            [l.Item.Code, JobUnits.Raised(l.Name), JobUnits.Symbol(l.Item.Unit), JobUnits.Number(l.Measured, 2), JobUnits.Number(l.Pay, Decimals(l.Item.RoundTo)), JobUnits.Cents(l.UnitPrice), JobUnits.Cents(l.Amount)]))
             .Append(new PaperRow(["", "Total", "", "", "", "", JobUnits.Cents(plan.Quantities.Schedule.Total)], RowTone.Total));
         return new PaperTable(fonts, columns, rows, width, 8);
     }

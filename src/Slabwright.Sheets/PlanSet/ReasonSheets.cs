@@ -11,6 +11,8 @@ namespace Slabwright.Sheets.PlanSet;
 /// <summary>Why each distress is treated as it is: overrides first, then where rule sets disagree, then every decision in order.</summary>
 internal sealed class ReasonSheets(Project project, RepairPlan plan, SheetFrame frame, PaperFonts fonts)
 {
+    private const string NotMeasured = "not measured";
+
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
     private readonly Dictionary<string, Distress> distresses = ById(project.Survey);
 
@@ -37,8 +39,7 @@ internal sealed class ReasonSheets(Project project, RepairPlan plan, SheetFrame 
         }
 
         if (blocks.Count == 0) blocks.Add(new FlowText("The survey holds no distress, so there is nothing to decide."));
-        AddBoundaryReasons(blocks);
-        return FlowSheets.Of("Reasons", new PaperFlow(fonts, frame.Body).Lay(blocks));
+        return FlowSheets.Of("Reasons for the treatments", new PaperFlow(fonts, frame.Body).Lay(blocks)).Concat(BoundaryDrafts());
     }
 
     private PaperTable OverrideTable(List<TreatmentDecision> decisions)
@@ -71,8 +72,8 @@ internal sealed class ReasonSheets(Project project, RepairPlan plan, SheetFrame 
     {
         PaperColumn[] columns =
         [
-            new("Distress", 46), new("Station", 66), new("Lane", 31, Side.Right), new("Slab", 32, Side.Right), new("What was seen", 150), new("Decision", 84), new("Rule", 74),
-            new("Why", 270), new("Source", 110), new("Inputs", 200),
+            new("Distress", 46), new("Station", 66), new("Lane", 31, Side.Right), new("Slab", 32, Side.Right), new("What was seen", 142), new("Decision", 78), new("Rule", 104),
+            new("Why", 222), new("Source", 84), new("Inputs", 306),
         ];
         return new PaperTable(fonts, columns, plan.Decisions.Select(DecisionRow), frame.Body.Width, 7.2f);
     }
@@ -86,25 +87,36 @@ internal sealed class ReasonSheets(Project project, RepairPlan plan, SheetFrame 
         return new PaperRow(
         [
             d.DistressId, Station(d.DistressId), LaneOf(d.DistressId), slab, What(d.DistressId), decision, first?.Rule ?? "", why, first?.Source.ToString() ?? "",
-            string.Join("; ", d.Reasons.SelectMany(r => r.Inputs).Select(i => $"{i.Name} {i.Value}").Distinct()),
+            InputWords(d.Reasons.SelectMany(r => r.Inputs).Distinct()),
         ], d.Override is null ? RowTone.Normal : RowTone.Strong);
     }
 
-    private void AddBoundaryReasons(List<FlowBlock> blocks)
+    /// <summary>Inputs in one line; type and severity stand under what was seen, and what was not measured is named at the end.</summary>
+    private static string InputWords(IEnumerable<ReasonInput> inputs)
     {
-        var rows = plan.Boundaries.Repairs.Where(r => !r.Reasons.IsEmpty).Select(r => new PaperRow(
-        [
-            r.Id, string.Join(", ", r.DistressIds), string.Join("\n", r.Reasons.Select(Sentence)), string.Join("\n", r.Reasons.Select(x => x.Source.ToString()).Distinct()),
-        ])).ToList();
-        if (rows.Count == 0) return;
-        blocks.Add(new FlowHeading("Why the boundaries are where they are"));
-        PaperColumn[] columns = [new("Repair", 46), new("Answers", 150), new("Reasons", 620), new("Source", 170)];
-        blocks.Add(new FlowTable(new PaperTable(fonts, columns, rows, frame.Body.Width, 7.2f)));
+        var told = inputs.Where(i => i.Name is not ("type" or "severity")).ToList();
+        var words = told.Where(i => i.Value != NotMeasured).Select(i => $"{i.Name} {i.Value}").ToList();
+        var missing = told.Where(i => i.Value == NotMeasured).Select(i => i.Name).ToList();
+        if (missing.Count > 0) words.Add($"{NotMeasured}: {string.Join(", ", missing)}");
+        return string.Join("; ", words);
     }
 
-    private static string Sentence(Reason reason) => reason.Inputs.IsEmpty
-        ? reason.Sentence
-        : $"{reason.Sentence} ({string.Join("; ", reason.Inputs.Select(i => $"{i.Name} {i.Value}"))})";
+    /// <summary>Sheets of their own in two columns: many short lines.</summary>
+    private IEnumerable<SheetDraft> BoundaryDrafts()
+    {
+        var rows = plan.Boundaries.Repairs.Where(r => !r.Reasons.IsEmpty)
+            .Select(r => new PaperRow([r.Id, string.Join(", ", r.DistressIds), string.Join("\n", r.Reasons.Select(Sentence))])).ToList();
+        if (rows.Count == 0) return [];
+        var flow = new PaperFlow(fonts, frame.Body, 2);
+        PaperColumn[] columns = [new("Repair", 34), new("Answers", 74), new("Why the boundaries are where they are, and the source", 460)];
+        return FlowSheets.Of("Reasons for the boundaries", flow.Lay([new FlowTable(new PaperTable(fonts, columns, rows, flow.ColumnWidth, 7.2f))]));
+    }
+
+    private static string Sentence(Reason reason)
+    {
+        var inputs = string.Join("; ", reason.Inputs.Select(i => $"{i.Name} {i.Value}"));
+        return $"{reason.Sentence} {(inputs.Length > 0 ? JobUnits.Raised(inputs) + ". " : "")}[{reason.Source}]";
+    }
 
     private string Station(string id) => distresses.TryGetValue(id, out var d) ? project.Road.Stationing.Format(d.Middle) : "";
 

@@ -36,7 +36,7 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
             new("Repair", 38), new("Lane", 30, Side.Right), new("Kind", 76), new("From", 54), new("To", 54),
             new("First cut is found", 112), new("Last cut is found", 112), new($"Length\n{length}", 36, Side.Right), new($"Width\n{length}", 34, Side.Right),
             new($"Thick\n{units.Thickness.Symbol}", 32, Side.Right), new($"Area\n{JobUnits.Symbol(units.Area)}", 34, Side.Right), new("Joint at start", 72), new("Joint at end", 72),
-            new("New joints inside", 80), new("Left side", 84), new("Right side", 84), new("Lift\npieces", 36, Side.Right), new($"Each\n{units.Mass.Symbol}", 30, Side.Right),
+            new("New joints inside", 108), new("Left side", 72), new("Right side", 76), new("Lift\npieces", 36, Side.Right), new($"Each\n{units.Mass.Symbol}", 30, Side.Right),
         ];
         var rows = plan.Boundaries.Repairs.Select(Row).Append(TotalRow(plan.Boundaries.Repairs));
         return new PaperTable(fonts, columns, rows, frame.Body.Width, 7.4f);
@@ -50,7 +50,7 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
             r.Id, N(r.Lane), SheetWords.Of(r.Kind), project.Road.Stationing.Format(r.From), project.Road.Stationing.Format(r.To),
             CutPlace.OfStart(project.Road, r).Describe(lane, units), CutPlace.OfEnd(project.Road, r).Describe(lane, units),
             units.LengthNumber(r.Length), units.LengthNumber(r.Width), units.ThicknessNumber(r.Thickness), units.AreaNumber(r.Area),
-            JointWords(r.Start), JointWords(r.End), string.Join("\n", r.Intermediate.Select(j => $"{project.Road.Stationing.Format(j.At)} {Bars(j)}")),
+            JointWords(r.Start), JointWords(r.End), InsideWords(r.Intermediate),
             FaceWords.Of(r.LeftFace, units), FaceWords.Of(r.RightFace, units), N(LiftPieces.Count(r)), JobUnits.Number(units.Mass.FromBase(LiftPieces.HeaviestMass(r)), 1),
         ]);
     }
@@ -60,6 +60,10 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
         "Total", "", SheetWords.Count(repairs.Count, "repair"), "", "", "", "", units.LengthNumber(repairs.Sum(r => r.Length)), "", "",
         units.AreaNumber(repairs.Sum(r => r.Area)), "", "", SheetWords.Count(repairs.Sum(r => r.Intermediate.Length), "joint"), "", "", N(repairs.Sum(LiftPieces.Count)), "",
     ], RowTone.Total);
+
+    /// <summary>Joints inside: those with the same bars together, e.g. <c>2 × 8 D: 443+16.0, 443+26.5</c>.</summary>
+    private string InsideWords(IEnumerable<RepairJoint> joints) => string.Join("\n", joints.GroupBy(Bars).Select(g =>
+        $"{N(g.Count())} × {g.Key}: {string.Join(", ", g.Select(j => project.Road.Stationing.Format(j.At)))}"));
 
     private static string JointWords(RepairJoint joint) =>
         $"{SheetWords.Of(joint.Design)} {Bars(joint)}{(joint.AtExistingJoint ? "\nat old joint" : "")}";

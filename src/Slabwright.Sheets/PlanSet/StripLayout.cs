@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Job;
 using Slabwright.Core.Measures;
+using Slabwright.Core.Pavement;
 
 namespace Slabwright.Sheets.PlanSet;
 
@@ -27,7 +28,7 @@ internal sealed class StripLayout
     private static readonly double[] SiScales = [250, 500];
 
     private readonly double step;
-    private readonly double phase;
+    private readonly Stationing stationing;
     private readonly double length;
 
     private StripLayout(Project project, double scale, double rowWidth)
@@ -36,7 +37,7 @@ internal sealed class StripLayout
         PointsPerMetre = 72 / 0.0254 / scale;
         step = project.UnitSystem == UnitSystem.UsCustomary ? 25 * 0.3048 : 10;
         length = project.Road.Length;
-        phase = project.Road.Stationing.Direction < 0 ? 0 : project.Road.Stationing.Start % step;
+        stationing = project.Road.Stationing;
         RowLength = Math.Max(1, Math.Floor(rowWidth / PointsPerMetre / step)) * step;
     }
 
@@ -96,5 +97,10 @@ internal sealed class StripLayout
         return (end, null);
     }
 
-    private double Snap(double at) => Math.Floor((at + phase) / step) * step - phase;
+    /// <summary>The last place before, or at, a place whose station is a multiple of the step; an equation in between is not looked for.</summary>
+    private double Snap(double at)
+    {
+        var steps = stationing.ValueAt(at) / step;
+        return at - step * (stationing.Direction < 0 ? Math.Ceiling(steps - 1e-9) - steps : steps - Math.Floor(steps + 1e-9));
+    }
 }

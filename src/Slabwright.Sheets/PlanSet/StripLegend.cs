@@ -96,6 +96,7 @@ internal sealed class StripLegend(Project project, JobUnits units, StripLayout l
         ("Joint, not dowelled", [Level(StripStyle.JointUndowelled)]),
         ("Working crack", [Level(StripStyle.WorkingCrack)]),
         ("Expansion joint, pavement end", [Level(StripStyle.JointHeavy)]),
+        ("Asphalt over concrete", [Swatched(StripStyle.Overlay)]),
         ("Earlier repair", [Swatched(StripStyle.EarlierRepair)]),
         ("Lane joint, tied", [Level(StripStyle.LaneLineTied)]),
         ("Lane joint, untied", [Level(StripStyle.LaneLineUntied)]),

@@ -82,7 +82,8 @@ internal static class HatchPainter
             case Hatch.Woven: Slanted(pad, box, 3.5f, 1, colour); Level(pad, box, 5, colour); break;
             case Hatch.Falling: Slanted(pad, box, 7, -1, colour); break;
             case Hatch.Upright: Upright(pad, box, 2.5f, colour); break;
-            case Hatch.Dotted: Dots(pad, box, colour); break;
+            case Hatch.Dotted: Dots(pad, box, 3.6f, colour); break;
+            case Hatch.Sparse: Dots(pad, box, 9, colour); break;
         }
 
         pad.Canvas.Restore();
@@ -104,20 +105,44 @@ internal static class HatchPainter
 
     private static void Level(PaperPad pad, SKRect box, float gap, string colour)
     {
-        for (var y = MathF.Ceiling(box.Top / gap) * gap; y <= box.Bottom; y += gap) pad.Line(box.Left, y, box.Right, y, 0.5f, colour);
+        using var builder = new SKPathBuilder();
+        for (var y = MathF.Ceiling(box.Top / gap) * gap; y <= box.Bottom; y += gap)
+        {
+            builder.MoveTo(box.Left, y);
+            builder.LineTo(box.Right, y);
+        }
+
+        using var path = builder.Detach();
+        pad.Path(path, null, colour, 0.5f);
     }
 
     private static void Upright(PaperPad pad, SKRect box, float gap, string colour)
     {
-        for (var x = MathF.Ceiling(box.Left / gap) * gap; x <= box.Right; x += gap) pad.Line(x, box.Top, x, box.Bottom, 0.5f, colour);
+        using var builder = new SKPathBuilder();
+        for (var x = MathF.Ceiling(box.Left / gap) * gap; x <= box.Right; x += gap)
+        {
+            builder.MoveTo(x, box.Top);
+            builder.LineTo(x, box.Bottom);
+        }
+
+        using var path = builder.Detach();
+        pad.Path(path, null, colour, 0.5f);
     }
 
-    private static void Dots(PaperPad pad, SKRect box, string colour)
+    /// <summary>Dots as one path of very short lines with round ends: a tenth of the bytes of circles.</summary>
+    private static void Dots(PaperPad pad, SKRect box, float gap, string colour)
     {
-        const float gap = 3.6f;
+        using var builder = new SKPathBuilder();
         for (var y = MathF.Ceiling(box.Top / gap) * gap; y <= box.Bottom; y += gap)
         {
-            for (var x = MathF.Ceiling(box.Left / gap) * gap; x <= box.Right; x += gap) pad.Dot(x, y, 0.55f, colour);
+            for (var x = MathF.Ceiling(box.Left / gap) * gap; x <= box.Right; x += gap)
+            {
+                builder.MoveTo(x, y);
+                builder.LineTo(x + 0.02f, y);
+            }
         }
+
+        using var path = builder.Detach();
+        pad.Path(path, null, colour, 1.1f, true);
     }
 }

@@ -124,19 +124,20 @@ internal sealed class StripRowDrawing
     private void DrawRuler(PaperPad pad, StripPainter painter, float lanesTop)
     {
         var least = 58 / scale;
+        var boxes = new TextBoxes();
         foreach (var tick in StationTicks.Of(project.Road.Stationing, row.From, row.To, least))
         {
             var x = painter.X(tick.At);
             if (tick.IsEquation)
             {
                 pad.Line(x, lanesTop - RulerHeight, x, lanesTop + LanesHeight, 0.9f, StripInk.NoCut, 2, 1.5f);
-                WriteOver(pad, tick.Label, x, lanesTop - RulerHeight + 7, 6, StripInk.NoCut);
                 continue;
             }
 
             pad.Line(x, lanesTop - (tick.Label.Length > 0 ? 5 : 3), x, lanesTop, 0.6f);
             if (tick.Label.Length == 0 || x < painter.X0 + 2 || x > painter.X(row.To) - 2) continue;
-            WriteOver(pad, tick.Label, x, lanesTop - 6.5f, 7.2f, PaperPad.Ink);
+            var width = pad.Fonts.Measure(tick.Label, Face.Bold, 7.2f) + 4;
+            if (boxes.TryTake(x - width / 2, 0, width, 1)) WriteOver(pad, tick.Label, x, lanesTop - 6.5f, 7.2f, PaperPad.Ink);
         }
 
         WriteOver(pad, project.Road.Stationing.Format(row.From), painter.X0 - 4, lanesTop - 6.5f, 6.4f, PaperPad.Quiet, Side.Right);

@@ -15,16 +15,12 @@ internal static class RepairShapes
     private const int BarsDrawn = 7;
 
     /// <summary>Filled areas, under joints and distresses.</summary>
-    public static void AddAreas(RepairPlan plan, Stretch stretch, ImmutableArray<StripShape>.Builder shapes)
+    public static void AddAreas(RepairPlan plan, Stretch stretch, SurfacePlaces places, ImmutableArray<StripShape>.Builder shapes)
     {
         foreach (var work in plan.SurfaceWorks.Where(w => w.Area > 0 && stretch.Touches(w.From, w.To)))
         {
-            var band = stretch.Section.Of(work.Lane);
-            var width = Math.Min(band.Width, work.Area / Math.Max(work.To - work.From, 0.15));
-            var half = Math.Max((work.To - work.From) / 2, 0.15);
-            var middle = (work.From + work.To) / 2;
-            var left = band.Middle - width / 2;
-            if (stretch.Rectangle(middle - half, middle + half, left, left + width, StripStyle.PartialDepth, work.Id) is { } area) shapes.Add(area);
+            var (from, to, left, right) = places.Box(work);
+            if (stretch.Rectangle(from, to, left, right, StripStyle.PartialDepth, work.Id) is { } area) shapes.Add(area);
         }
 
         foreach (var repair in plan.Boundaries.Repairs.Where(r => stretch.Touches(r.From, r.To)))
@@ -38,9 +34,9 @@ internal static class RepairShapes
 
     /// <summary>Cuts, bars, boards, seals and identifiers, over everything else.</summary>
     public static void AddOutlines(
-        RepairPlan plan, Stretch stretch, ImmutableArray<StripShape>.Builder shapes, ImmutableArray<StripNote>.Builder notes)
+        RepairPlan plan, Stretch stretch, SurfacePlaces places, ImmutableArray<StripShape>.Builder shapes, ImmutableArray<StripNote>.Builder notes)
     {
-        foreach (var work in plan.SurfaceWorks.Where(w => stretch.Touches(w.From, w.To))) AddSurfaceWork(work, stretch, shapes, notes);
+        foreach (var work in plan.SurfaceWorks.Where(w => stretch.Touches(w.From, w.To))) AddSurfaceWork(work, stretch, places, shapes, notes);
         foreach (var repair in plan.Boundaries.Repairs.Where(r => stretch.Touches(r.From, r.To)))
         {
             var band = stretch.Section.Of(repair.Lane);
@@ -63,19 +59,11 @@ internal static class RepairShapes
     };
 
     private static void AddSurfaceWork(
-        SurfaceWork work, Stretch stretch, ImmutableArray<StripShape>.Builder shapes, ImmutableArray<StripNote>.Builder notes)
+        SurfaceWork work, Stretch stretch, SurfacePlaces places, ImmutableArray<StripShape>.Builder shapes, ImmutableArray<StripNote>.Builder notes)
     {
-        var band = stretch.Section.Of(work.Lane);
-        var middle = (work.From + work.To) / 2;
-        if (work.Treatment == Treatment.Seal)
-        {
-            var along = work.To - work.From > band.Width / 2;
-            shapes.Add(along
-                ? new StripLine([new(stretch.Clip(work.From), band.Middle), new(stretch.Clip(work.To), band.Middle)], StripStyle.Seal, work.Id)
-                : new StripLine([new(middle, band.Left), new(middle, band.Right)], StripStyle.Seal, work.Id));
-        }
-
-        notes.Add(new StripNote(new(middle, band.Middle), work.To - work.From, work.Lane, NoteKind.SurfaceWork, work.Id, work.Id));
+        if (work.Treatment == Treatment.Seal) shapes.Add(new StripLine([.. places.Line(work).Select(p => p with { At = stretch.Clip(p.At) })], StripStyle.Seal, work.Id));
+        var middle = (stretch.Clip(work.From) + stretch.Clip(work.To)) / 2;
+        notes.Add(new StripNote(new(middle, stretch.Section.Of(work.Lane).Middle), work.To - work.From, work.Lane, NoteKind.SurfaceWork, work.Id, work.Id));
     }
 
     private static void AddShoulderStrip(

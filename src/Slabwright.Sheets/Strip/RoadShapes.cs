@@ -63,6 +63,11 @@ internal static class RoadShapes
                 new(middle, (left + right) / 2), zone.To - zone.From, zone.Lane ?? 0, NoteKind.NoCutZone, "No cuts: " + zone.Name));
         }
 
+        foreach (var equation in StationTicks.Of(road.Stationing, stretch.From, stretch.To, stretch.To - stretch.From).Where(t => t.IsEquation))
+        {
+            notes.Add(new StripNote(new(equation.At, 0), 0, 0, NoteKind.Feature, "Station " + equation.Label));
+        }
+
         foreach (var feature in road.Features.Where(f => stretch.Touches(f.From, f.To)))
         {
             var middle = (stretch.Clip(feature.From) + stretch.Clip(feature.To)) / 2;

@@ -20,13 +20,15 @@ public static class StripBuilder
         var shapes = ImmutableArray.CreateBuilder<StripShape>();
         var notes = ImmutableArray.CreateBuilder<StripNote>();
         RoadShapes.AddGround(project.Road, stretch, shapes);
-        RepairShapes.AddAreas(plan, stretch, shapes);
+        var seen = new SurfacePlaces(project.Survey, stretch.Section);
+        RepairShapes.AddAreas(plan, stretch, seen, shapes);
         RoadShapes.AddJoints(project.Road, stretch, shapes, notes);
         RoadShapes.AddZones(project.Road, stretch, shapes, notes);
         AddDistresses(project, stretch, shapes, notes);
-        RepairShapes.AddOutlines(plan, stretch, shapes, notes);
+        RepairShapes.AddOutlines(plan, stretch, seen, shapes, notes);
         var (left, right) = EdgesOf(project.Road, stretch);
-        return new StripModel(from, to, left, right, stretch.Section.Lanes, shapes.ToImmutable(), notes.ToImmutable());
+        var lanes = stretch.Section.Lanes.Where(b => IsThere(project.Road.LaneByNumber(b.Lane), stretch)).ToImmutableArray();
+        return new StripModel(from, to, left, right, lanes, shapes.ToImmutable(), notes.ToImmutable());
     }
 
     private static void AddDistresses(
@@ -66,16 +68,19 @@ public static class StripBuilder
 
     private static (double Left, double Right) EdgesOf(Road road, Stretch stretch)
     {
-        var (left, right) = (0.0, stretch.Section.Width);
-        foreach (var lane in road.Lanes.Where(l => stretch.Touches(l.From, l.To)))
+        var (left, right) = (double.PositiveInfinity, double.NegativeInfinity);
+        foreach (var lane in road.Lanes.Where(l => IsThere(l, stretch)))
         {
             var band = stretch.Section.Of(lane.Number);
             left = Math.Min(left, band.Left - CrossSection.EdgeWidth(lane.LeftEdge));
             right = Math.Max(right, band.Right + CrossSection.EdgeWidth(lane.RightEdge));
         }
 
-        return (left, right);
+        return left < right ? (left, right) : (0, stretch.Section.Width);
     }
+
+    /// <summary>True where the lane has concrete in the stretch.</summary>
+    private static bool IsThere(Lane lane, Stretch stretch) => lane.From < stretch.To && lane.To > stretch.From;
 }
 
 /// <summary>The stretch being drawn.</summary>

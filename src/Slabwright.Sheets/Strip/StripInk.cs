@@ -20,6 +20,9 @@ public enum Hatch
     /// <summary>Dots.</summary>
     Dotted,
 
+    /// <summary>Dots far apart.</summary>
+    Sparse,
+
     /// <summary>Wide falling lines.</summary>
     Falling,
 
@@ -70,7 +73,7 @@ public sealed record StripInk(
     private static IEnumerable<(StripStyle Style, StripInk Ink)> Road() =>
     [
         (StripStyle.Lane, new("#f3f2ee", null)),
-        (StripStyle.Overlay, new("#dcdcda", null, Hatch: Hatch.Dotted, HatchInk: "#9aa0a6")),
+        (StripStyle.Overlay, new("#dcdcda", null, Hatch: Hatch.Sparse, HatchInk: "#8a9097")),
         (StripStyle.AsphaltShoulder, new("#d5d7d9", null)),
         (StripStyle.ConcreteShoulder, new("#e8e7e1", "#9aa0a6", 0.3)),
         (StripStyle.OtherEdge, new("#ffffff", "#9aa0a6", 0.3, [1, 1.5])),

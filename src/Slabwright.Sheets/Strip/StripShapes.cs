@@ -182,7 +182,7 @@ public readonly record struct LaneBand(int Lane, double Left, double Right)
 /// <param name="To">Metres along the road.</param>
 /// <param name="Left">Least offset drawn, m: the left shoulder's outer edge.</param>
 /// <param name="Right">Greatest offset drawn, m.</param>
-/// <param name="Lanes">Lanes from the left.</param>
+/// <param name="Lanes">Lanes that have concrete here, from the left.</param>
 /// <param name="Shapes">Shapes in drawing order.</param>
 /// <param name="Notes">Texts.</param>
 public sealed record StripModel(

@@ -24,6 +24,7 @@ internal static class SvgShapes
             var lines = PatternLines(ink.Hatch);
             var colour = $"var(--strip-{Css(style)}-hatch, {ink.HatchInk})";
             svg.Append(CultureInfo.InvariantCulture, $"<pattern id=\"{prefix}-{Css(style)}\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\">");
+            var second = ink.Hatch == Hatch.Sparse ? "" : $"<circle cx=\"6\" cy=\"6\" r=\"0.9\" style=\"fill:{colour}\"/>";
             svg.Append(lines.Length > 0
                 ? $"<path d=\"{lines}\" fill=\"none\" stroke=\"{colour}\" stroke-width=\"0.9\"/></pattern>"
                 : $"<circle cx=\"2\" cy=\"2\" r=\"0.9\" fill=\"{colour}\"/><circle cx=\"6\" cy=\"6\" r=\"0.9\" fill=\"{colour}\"/></pattern>");

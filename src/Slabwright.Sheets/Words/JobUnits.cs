@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Slabwright.Core.Measures;
 
 namespace Slabwright.Sheets.Words;
@@ -7,7 +8,7 @@ namespace Slabwright.Sheets.Words;
 /// The units a project is printed in, and how its measures are written. Values come in metres and square metres, and leave as text in
 /// feet, inches and square yards or in metres, millimetres and square metres.
 /// </summary>
-public sealed class JobUnits
+public sealed partial class JobUnits
 {
     private JobUnits(UnitSystem system) => System = system;
 
@@ -51,6 +52,12 @@ public sealed class JobUnits
 
     /// <summary>A unit symbol as printed on paper, with raised powers.</summary>
     public static string Symbol(Unit unit) => unit.Symbol.Replace("2", "²", StringComparison.Ordinal).Replace("3", "³", StringComparison.Ordinal);
+
+    /// <summary>A text with the powers of its units raised: <c>12 yd2</c> becomes <c>12 yd²</c>.</summary>
+    public static string Raised(string text) => PowerPattern().Replace(text, m => m.Groups[1].Value + (m.Groups[2].Value == "2" ? "²" : "³"));
+
+    [GeneratedRegex(@"\b(yd|ft|m|in)([23])\b")]
+    private static partial Regex PowerPattern();
 
     /// <summary>Length along the road without its unit.</summary>
     public string LengthNumber(double metres) => Number(Length.FromBase(metres), LengthDecimals);

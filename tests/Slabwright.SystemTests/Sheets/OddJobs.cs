@@ -15,6 +15,7 @@ internal static class OddJobs
         ["SI, four lanes, skewed joints"] = new HandMadeJob { Units = UnitSystem.Si, Style = StationStyle.Metres, LaneCount = 4, Repairs = 40, Skew = 0.6 },
         ["one lane, mileposts"] = new HandMadeJob { LaneCount = 1, Style = StationStyle.Mileposts, Repairs = 10 },
         ["falling stations with an equation"] = new HandMadeJob { Direction = -1, Equations = [new StationEquation(700, 9000)], Repairs = 12 },
+        ["an equation between two round stations"] = new HandMadeJob { Equations = [new StationEquation(1000 * 0.3048, 11_025.5 * 0.3048)], Length = 500, Repairs = 8 },
         ["short and crowded"] = new HandMadeJob { Length = 380, Repairs = 36 },
         ["very long names"] = new HandMadeJob
         {
