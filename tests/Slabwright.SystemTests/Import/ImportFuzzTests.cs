@@ -33,7 +33,7 @@ public class ImportFuzzTests
                 else text.Insert(at, Pieces[random.Next(Pieces.Length)]);
             }
 
-            Holds(Read(text.ToString()), seed);
+            CheckHolds(Read(text.ToString()), seed);
         }
     }
 
@@ -46,7 +46,7 @@ public class ImportFuzzTests
             var random = new Random(seed);
             var bytes = new byte[random.Next(2000)];
             random.NextBytes(bytes);
-            Holds(Read([.. heads[seed % heads.Length], .. bytes], "noise"), seed);
+            CheckHolds(Read([.. heads[seed % heads.Length], .. bytes], "noise"), seed);
         }
     }
 
@@ -62,11 +62,11 @@ public class ImportFuzzTests
             var random = new Random(seed);
             var bytes = (byte[])whole.Clone();
             for (var edits = random.Next(1, 40); edits > 0; edits--) bytes[random.Next(bytes.Length)] = (byte)random.Next(256);
-            Holds(Read(bytes, file), seed);
+            CheckHolds(Read(bytes, file), seed);
         }
     }
 
-    private static void Holds(SurveyRecord record, int seed)
+    private static void CheckHolds(SurveyRecord record, int seed)
     {
         foreach (var d in record.Distresses)
         {

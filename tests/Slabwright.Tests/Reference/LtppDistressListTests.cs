@@ -4,7 +4,7 @@ namespace Slabwright.Tests.Reference;
 
 /// <summary>
 /// The list of distress types for jointed concrete. Source of items 1 to 7: FHWA-HRT-13-092 (May 2014), chapter 2, Table 2. Names of items
-/// 8 to 12: contents of SHRP-P-338 (May 1993), the same list in an earlier edition. Severities and units: columns of the LTPP table
+/// 8 to 12: contents of the May 1993 edition of the manual, the same list. Severities and units: columns of the LTPP table
 /// MON_DIS_JPCC_REV, which has one column per severity for rated types only.
 /// </summary>
 public class LtppDistressListTests
