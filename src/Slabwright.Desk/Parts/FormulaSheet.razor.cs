@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Components;
 using Slabwright.Core.Handbook;
 using Slabwright.Core.Measures;
@@ -31,6 +32,12 @@ public partial class FormulaSheet : ComponentBase
         foreach (var (key, text) in example.Inputs) texts[key] = text;
         Work();
     }
+
+    /// <summary>Text with raised powers: <c>8.0 yd²</c> for <c>8.0 yd2</c>.</summary>
+    private static string Raised(string text) => Power().Replace(text, power => power.Value == "2" ? "²" : "³");
+
+    [GeneratedRegex(@"(?<=\b(?:mm|cm|m|ft|in|yd))[23]\b")]
+    private static partial Regex Power();
 
     private string NameOf(string key) => Entry.Inputs.FirstOrDefault(i => i.Key == key)?.Name.ToLowerInvariant() ?? key;
 

@@ -41,10 +41,11 @@ internal sealed class DeskPage : IAsyncDisposable
         [.. (await Find($"table:has(caption:text-is(\"{table}\")) tbody tr > :nth-child({column})").AllInnerTextsAsync()).Select(t => t.Trim())];
 
     /// <summary>Keeps a picture for the documentation when SLABWRIGHT_SCREENSHOTS names the folder for it.</summary>
-    public async Task KeepPictureAsync(string name, bool whole = false)
+    public async Task KeepPictureAsync(string name)
     {
         if (Environment.GetEnvironmentVariable("SLABWRIGHT_SCREENSHOTS") is not { Length: > 0 } folder) return;
-        await Page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, name + ".png"), FullPage = whole });
+        await Page.EvaluateAsync("window.scrollTo(0, 0)");
+        await Page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, name + ".png") });
     }
 
     public async ValueTask DisposeAsync() => await context.DisposeAsync();

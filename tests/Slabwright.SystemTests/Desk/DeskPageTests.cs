@@ -89,7 +89,7 @@ public sealed class DeskPageTests(DeskFixture fixture)
         Assert.Contains("Source", why);
         Assert.True(await desk.Find(".why .reason .input").CountAsync() > 0, "A reason shows the inputs that met it.");
         Assert.True(await desk.Find(".map-work.picked").CountAsync() == 1);
-        await desk.KeepPictureAsync("desk-repairs");
+        await desk.KeepPictureAsync("desk-repairs-picked");
     }
 
     [Fact]
