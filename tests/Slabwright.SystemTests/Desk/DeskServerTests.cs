@@ -121,6 +121,19 @@ public sealed partial class DeskServerTests(DeskFixture fixture)
         Assert.Contains("--data DIR", output);
     }
 
+    [Theory]
+    [InlineData("run")]
+    [InlineData("run.cmd")]
+    public async Task The_run_commands_give_only_options_the_desk_knows(string script)
+    {
+        var line = (await File.ReadAllLinesAsync(Path.Combine(SourceTree.Root, script), Cancel)).Single(l => l.Contains("slabwright-desk.dll"));
+        var options = line[(line.IndexOf(".dll", StringComparison.Ordinal) + 4)..].Split(' ', StringSplitOptions.RemoveEmptyEntries)[..^1];
+        var (exitCode, output) = await DeskProcess.EndsAsync([.. options, "--help"]);
+
+        Assert.Equal(0, exitCode);
+        Assert.StartsWith("Usage:", output);
+    }
+
     [Fact]
     public async Task A_second_start_finds_the_job_and_its_plan_in_the_store()
     {
