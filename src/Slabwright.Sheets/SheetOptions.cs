@@ -5,7 +5,7 @@ namespace Slabwright.Sheets;
 public sealed record SheetOptions(DateOnly PrintedOn)
 {
     /// <summary>Version of the program, printed small on the cover.</summary>
-    public string Version { get; init; } = "";
+    public string Version { get; init; } = typeof(SheetOptions).Assembly.GetName().Version?.ToString(3) ?? "";
 
     /// <summary>Revision of the plan set, e.g. <c>0</c> or <c>B</c>.</summary>
     public string Revision { get; init; } = "0";

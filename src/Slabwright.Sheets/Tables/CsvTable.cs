@@ -47,6 +47,12 @@ internal static class CsvTable
         null => "",
         double number => number.ToString("0." + new string('#', Math.Max(field.Decimals, 1)), CultureInfo.InvariantCulture),
         IFormattable value => value.ToString(null, CultureInfo.InvariantCulture),
-        var value => value.ToString() ?? "",
+        var value => Harmless(value.ToString() ?? ""),
     };
+
+    /// <summary>Text a spreadsheet would take for a formula, held back by an apostrophe: notes come from anybody's survey.</summary>
+    private static string Harmless(string text) =>
+        text.Length > 1 && text[0] is ('=' or '+' or '-' or '@' or '\t') && !double.TryParse(text, CultureInfo.InvariantCulture, out _)
+            ? "'" + text
+            : text;
 }

@@ -34,4 +34,16 @@ public sealed class SheetSetTests
             Assert.True(a.Content.AsSpan().SequenceEqual(b.Content), a.Name);
         }
     }
+
+    [Fact]
+    public void TextThatASpreadsheetWouldCalculateIsHeldBack()
+    {
+        var (project, plan) = new HandMadeJob().Build();
+        var first = plan.Decisions[0];
+        var told = plan with { Decisions = plan.Decisions.SetItem(0, first with { Override = new(first.DistressId, first.Treatment, "=1+1", "@someone") }) };
+        var tables = SheetSet.Write(project, told, Options).Where(f => f.Name.EndsWith(".csv", StringComparison.Ordinal))
+            .Select(f => Encoding.UTF8.GetString(f.Content)).ToArray();
+        Assert.Contains(tables, t => t.Contains("'=1+1", StringComparison.Ordinal) && t.Contains("'@someone", StringComparison.Ordinal));
+        Assert.All(tables, t => Assert.DoesNotMatch("(?m)(^|,)\"?[=@]", t));
+    }
 }
