@@ -8,7 +8,7 @@ namespace Slabwright.SystemTests.Cli;
 /// <summary>The command line as a script meets it: verbs, exit codes, one JSON document.</summary>
 public sealed partial class CommandLineTests : IDisposable
 {
-    private static readonly string Demo = Path.Combine(SourceTree.Root, "examples", "marrowby-parkway");
+    private static readonly string Demo = SourceTree.Demo;
     private readonly string _folder = Directory.CreateTempSubdirectory("slabwright-cli-").FullName;
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

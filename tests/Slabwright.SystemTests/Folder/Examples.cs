@@ -4,10 +4,5 @@ namespace Slabwright.SystemTests.Folder;
 internal static class Examples
 {
     /// <summary>Folder of an example.</summary>
-    public static string PathOf(string example)
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Slabwright.slnx"))) folder = folder.Parent;
-        return Path.Combine(folder?.FullName ?? throw new DirectoryNotFoundException("The repository's root is not above the tests."), "examples", example);
-    }
+    public static string PathOf(string example) => Path.Combine(SourceTree.Root, "examples", example);
 }

@@ -112,19 +112,12 @@ public class OtherFileTests
     {
         foreach (var folder in new[] { "marrowby-parkway", "ostrevad-bypass" })
         {
-            var read = ProjectFolder.Read(Path.Combine(Root(), "examples", folder), FolderDoors.On(new DateOnly(2026, 4, 1)));
+            var read = ProjectFolder.Read(Path.Combine(SourceTree.Root, "examples", folder), FolderDoors.On(new DateOnly(2026, 4, 1)));
             Assert.NotNull(read.Project);
             Assert.NotEmpty(read.Project.Survey.Distresses);
             Assert.NotEmpty(read.Project.Survey.Cores);
             Assert.Empty(read.Findings.Where(f => f.Level == Core.Evidence.FindingLevel.Error).Select(f => $"{f.Code} {f.Place} {f.Sentence} {f.Value}"));
         }
-    }
-
-    private static string Root()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "Slabwright.slnx"))) folder = Path.GetDirectoryName(folder)!;
-        return folder;
     }
 
     private static byte[] Deflated(byte[] bytes)
