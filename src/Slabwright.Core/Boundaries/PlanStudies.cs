@@ -148,7 +148,7 @@ internal static class DroppedRules
                 limits with { LeastGap = Math.Clamp(limits.PassOther, 1, limits.LeastGap) });
         if (set.ExtendPastDowelledJoint is { } pass)
             Drop("pass a dowelled joint", $"A cut passes a dowelled joint by {BoundaryWords.Length(pass.Value)} ({pass.Source}).",
-                limits with { PassDowelled = Math.Min(limits.PassDowelled, limits.PassOther) });
+                limits with { PassDowelled = 1 });
         if (!limits.EndAtUndowelled)
             Drop("no end at an undowelled joint", "No repair ends at an undowelled joint or working crack.", limits with { EndAtUndowelled = true });
         if (problem.Lanes.Any(l => !l.Unjointed.IsEmpty))

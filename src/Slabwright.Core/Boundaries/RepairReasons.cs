@@ -10,7 +10,7 @@ namespace Slabwright.Core.Boundaries;
 /// <summary>Says why each boundary lies where it does: what it holds, what it stands at, and which rule keeps it from lying nearer.</summary>
 internal sealed class RepairReasons(Road road, BoundaryProblem problem, RuleSet rules)
 {
-    private static readonly SourceRef Optimum = new("boundary optimum", "docs/steps/boundaries.md", SourceStatus.Project);
+    private static readonly SourceRef Optimum = new("boundary optimum", "docs/steps/boundaries.md", SourceStatus.Computed);
 
     private readonly CutRules[] _cuts = [.. problem.Lanes.Select(l => new CutRules(problem, l))];
 

@@ -17,6 +17,9 @@ public enum SourceStatus
 
     /// <summary>Set by the engineer or the project.</summary>
     Project,
+
+    /// <summary>Worked out by Slabwright from the inputs shown; the method is on the page named.</summary>
+    Computed,
 }
 
 /// <summary>Where a number or rule comes from.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Quantities;
+using Slabwright.Core.RuleSets;
 using Slabwright.Core.Survey;
 using Slabwright.Core.Treatments;
 
@@ -51,9 +52,10 @@ public static class Planner
         var disagreements = Disagreements.Find(road, project.Survey, [project.RuleSet, .. project.OtherRuleSets]);
 
         progress?.Invoke(new PlanProgress("boundaries", 2, steps));
-        var demands = Demand(project, treatments.Decisions);
+        var demands = Demand(project, treatments.Decisions, project.RuleSet.Boundaries);
         var boundaries = BoundaryPlanner.Plan(
             road, demands.Demands, project.RuleSet, project.Prices, project.Settings.CutStep, BoundaryOptionsOf(project, options.Studies), cancel);
+        if (options.Studies) boundaries = WithDemandRules(project, treatments.Decisions, boundaries, cancel);
 
         progress?.Invoke(new PlanProgress("quantities", 3, steps));
         var uncertain = Uncertain(project, demands.Demands);
@@ -94,9 +96,20 @@ public static class Planner
     public static double YearsToWork(Project project) =>
         project.Survey.NewestDay is { } surveyed && project.Settings.WorkDay is { } work ? SurveyGrowth.YearsBetween(surveyed, work) : 0;
 
-    private static RemovalDemandResult Demand(Project project, ImmutableArray<TreatmentDecision> decisions) => RemovalDemands.From(
-        project.Road, project.Survey.Distresses, decisions, project.Survey.Cores, project.RuleSet.Boundaries, project.Settings.Growth,
-        YearsToWork(project));
+    /// <summary>What must come out under the limits given.</summary>
+    internal static RemovalDemandResult Demand(Project project, ImmutableArray<TreatmentDecision> decisions, BoundaryLimits limits) =>
+        RemovalDemands.From(
+            project.Road, project.Survey.Distresses, decisions, project.Survey.Cores, limits, project.Settings.Growth, YearsToWork(project));
+
+    /// <summary>Adds the cost of the rules that shape the demands.</summary>
+    private static BoundaryResult WithDemandRules(
+        Project project, ImmutableArray<TreatmentDecision> decisions, BoundaryResult boundaries, CancellationToken cancel)
+    {
+        var options = BoundaryOptionsOf(project, studies: false) with { SpannedJointWeight = 0, UnmatchedEndWeight = 0 };
+        var more = DemandRuleCosts.Of(project, decisions, demands => BoundaryPlanner.Plan(
+            project.Road, demands, project.RuleSet, project.Prices, project.Settings.CutStep, options, cancel).Cost);
+        return boundaries with { RuleCosts = boundaries.RuleCosts.AddRange(more) };
+    }
 
     private static UncertainDemandResult Uncertain(Project project, ImmutableArray<RemovalDemand> demands) => UncertainDemands.From(
         demands, project.Survey.Distresses, project.Survey.Cores, project.Road.Climate, project.RuleSet.Boundaries, project.Settings.Growth,

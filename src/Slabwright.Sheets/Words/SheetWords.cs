@@ -72,6 +72,7 @@ public static class SheetWords
         SourceStatus.Verified => "read in the source",
         SourceStatus.CommonPractice => "common practice",
         SourceStatus.FromMemory => "from memory",
+        SourceStatus.Computed => "worked out",
         _ => "set by the project",
     };
 
