@@ -1,5 +1,5 @@
 @echo off
-rem Runs all tests. Groups that need programs from Debian (GDAL, qpdf, poppler, ezdxf, Chromium) are counted as skipped with their reason.
+rem Runs all tests. Groups that need programs from Debian (GDAL, qpdf, poppler, ezdxf, LibreOffice Calc, Chromium) are counted as skipped with their reason.
 setlocal
 cd /d "%~dp0"
 where dotnet >nul 2>nul || (echo Slabwright needs the .NET 10 SDK: see https://dotnet.microsoft.com/download & exit /b 1)

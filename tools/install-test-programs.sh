@@ -7,6 +7,7 @@ wanted=(
   "qpdf qpdf"
   "pdftotext poppler-utils"
   "chromium chromium"
+  "soffice libreoffice-calc"
 )
 missing=()
 for pair in "${wanted[@]}"; do
