@@ -1,4 +1,5 @@
 using Slabwright.Core.Job;
+using Slabwright.Core.Quantities;
 using Slabwright.Sheets.Paper;
 using Slabwright.Sheets.Words;
 
@@ -47,8 +48,8 @@ internal static class Cautions
     {
         const string rule = "Lift straight up with rated pins and slings; nobody under or beside the piece.";
         if (plan.Boundaries.Repairs.IsEmpty) return rule;
-        var heaviest = plan.Boundaries.Repairs.MaxBy(LiftPieces.HeaviestMass)!;
-        return $"{rule} Heaviest piece in this plan: {units.MassText(LiftPieces.HeaviestMass(heaviest))} ({heaviest.Id}, {SheetWords.Count(LiftPieces.Count(heaviest), "piece")}), "
+        var heaviest = plan.Boundaries.Repairs.MaxBy(Lifting.PieceMass)!;
+        return $"{rule} Heaviest piece in this plan: {units.MassText(Lifting.PieceMass(heaviest))} ({heaviest.Id}, {SheetWords.Count(Lifting.Pieces(heaviest), "piece")}), "
             + "by volume at 150 lb/ft³ (2,403 kg/m³). Bond, bars not cut through and water add to it: choose crane and slings for more.";
     }
 

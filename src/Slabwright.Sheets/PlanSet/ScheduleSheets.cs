@@ -1,6 +1,7 @@
 using System.Globalization;
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Job;
+using Slabwright.Core.Quantities;
 using Slabwright.Sheets.Paper;
 using Slabwright.Sheets.Words;
 
@@ -51,14 +52,14 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
             CutPlace.OfStart(project.Road, r).Describe(lane, units), CutPlace.OfEnd(project.Road, r).Describe(lane, units),
             units.LengthNumber(r.Length), units.LengthNumber(r.Width), units.ThicknessNumber(r.Thickness), units.AreaNumber(r.Area),
             JointWords(r.Start), JointWords(r.End), InsideWords(r.Intermediate),
-            FaceWords.Of(r.LeftFace, units), FaceWords.Of(r.RightFace, units), N(LiftPieces.Count(r)), JobUnits.Number(units.Mass.FromBase(LiftPieces.HeaviestMass(r)), 1),
+            FaceWords.Of(r.LeftFace, units), FaceWords.Of(r.RightFace, units), N(Lifting.Pieces(r)), JobUnits.Number(units.Mass.FromBase(Lifting.PieceMass(r)), 1),
         ]);
     }
 
     private PaperRow TotalRow(IReadOnlyList<Repair> repairs) => new(
     [
         "Total", "", SheetWords.Count(repairs.Count, "repair"), "", "", "", "", units.LengthNumber(repairs.Sum(r => r.Length)), "", "",
-        units.AreaNumber(repairs.Sum(r => r.Area)), "", "", SheetWords.Count(repairs.Sum(r => r.Intermediate.Length), "joint"), "", "", N(repairs.Sum(LiftPieces.Count)), "",
+        units.AreaNumber(repairs.Sum(r => r.Area)), "", "", SheetWords.Count(repairs.Sum(r => r.Intermediate.Length), "joint"), "", "", N(repairs.Sum(Lifting.Pieces)), "",
     ], RowTone.Total);
 
     /// <summary>Joints inside: those with the same bars together, e.g. <c>2 × 8 D: 443+16.0, 443+26.5</c>.</summary>
