@@ -84,8 +84,9 @@ internal sealed class InputReader(HandbookEntry entry, UnitSystem system)
 
     private string Example(HandbookInput input)
     {
-        var value = input.Default ?? Math.Min(Math.Max(input.Least, 1), input.Most);
-        return $"{input.Key}=\"{MeasureText.Write(value, input.Units.In(system), input.Whole)}\"";
+        var unit = input.Units.In(system);
+        var value = input.Default ?? Math.Clamp(unit.ToBase(1), input.Least, input.Most);
+        return $"{input.Key}=\"{MeasureText.Write(value, unit, input.Whole)}\"";
     }
 
     private void Add(string code, string sentence, string field, string? value, string mend) =>

@@ -58,8 +58,8 @@ internal static class AcrossReader
         if (row.Size(field, signed: true) is not { } offset) return null;
         if (offset >= -EdgeTolerance && offset <= lane.Width + EdgeTolerance) return Math.Min(Math.Max(offset, 0), lane.Width);
         row.Report(SurveyFaults.OffsetOutsideLane, field,
-            $"The offset of {Words.Number(offset)} m lies outside lane {lane.Number}, which is {Words.Number(lane.Width)} m wide.", lane: lane.Number,
-            limit: $"0 to {Words.Number(lane.Width)} m");
+            $"The offset of {row.Length(offset)} lies outside lane {lane.Number}, which is {row.Length(lane.Width)} wide.", lane: lane.Number,
+            limit: $"{row.Length(0)} to {row.Length(lane.Width)}");
         return null;
     }
 }

@@ -43,7 +43,7 @@ internal sealed class CoreReader(RowReader row, PlaceReader places)
     {
         var most = place.Lane.SlabByNumber(place.Slab).Length;
         if (row.Size(SurveyField.WideningBelow) is not { } widening || widening <= most) return row.Size(SurveyField.WideningBelow);
-        row.Report(SurveyFaults.SizeImpossible, SurveyField.WideningBelow, limit: $"{Words.Number(most)} m", lane: place.Lane.Number, at: place.From);
+        row.Report(SurveyFaults.SizeImpossible, SurveyField.WideningBelow, limit: $"{row.Length(most)}", lane: place.Lane.Number, at: place.From);
         return null;
     }
 }

@@ -21,7 +21,7 @@ internal static class InSlabReader
         {
             if (ByWord(Words.Key(text), slab, along) is { } told) return told;
             if (Distance(row) is { } distance && distance <= slab.Length + 0.3048) return (slab.Start.At + distance, slab.Start.At + distance + (along ?? 0));
-            row.Report(SurveyFaults.WordUnknown, SurveyField.InSlab, $"\"{text}\" is no place in slab {slab.Number}, which is {Words.Number(slab.Length)} m long.",
+            row.Report(SurveyFaults.WordUnknown, SurveyField.InSlab, $"\"{text}\" is no place in slab {slab.Number}, which is {row.Length(slab.Length)} long.",
                 "Write start, middle or end, or the distance from the joint the slab starts at.", lane: slab.Lane);
         }
 

@@ -65,7 +65,7 @@ internal sealed class PlaceReader(Road road, RowReader row, PlanReader plan)
         if (points is { } outside)
         {
             if (near is null) row.Report(SurveyFaults.OutsideLanes, SurveyField.East,
-                $"The point lies {Words.Number(outside.Left)} m beside the centre line, outside every lane.", at: outside.From);
+                $"The point lies {row.Length(outside.Left)} beside the centre line, outside every lane.", at: outside.From);
             return near;
         }
 
@@ -145,14 +145,14 @@ internal sealed class PlaceReader(Road road, RowReader row, PlanReader plan)
     {
         if (from > to)
         {
-            row.Report(SurveyFaults.Reversed, startField, $"The row ends {Words.Number(from - to)} m before it starts; the two were swapped.", at: to);
+            row.Report(SurveyFaults.Reversed, startField, $"The row ends {row.Length(from - to)} before it starts; the two were swapped.", at: to);
             (from, to) = (to, from);
         }
 
         if (row.Has(SurveyField.Extent) && along is { } length && Math.Abs(length - (to - from)) > SlabTolerance)
         {
             row.Report(SurveyFaults.ExtentDisagrees, SurveyField.Extent,
-                $"The length of {Words.Number(length)} m does not agree with from and to, which are {Words.Number(to - from)} m apart.", at: from);
+                $"The length of {row.Length(length)} does not agree with from and to, which are {row.Length(to - from)} apart.", at: from);
         }
 
         return (from, to);
@@ -164,7 +164,7 @@ internal sealed class PlaceReader(Road road, RowReader row, PlanReader plan)
         if (places.Length < 2) return places.IsEmpty ? null : places[0];
         var fits = places.Where(at => slab is { } s ? IsOn(lane.SlabByNumber(s), at) : at >= lane.From && at <= lane.To).ToList();
         if (fits.Count == 1) return fits[0];
-        var list = string.Join(" and ", (fits.Count > 1 ? fits : [.. places]).Select(at => $"{Words.Number(at)} m"));
+        var list = string.Join(" and ", (fits.Count > 1 ? fits : [.. places]).Select(at => $"{row.Length(at)}"));
         row.Report(SurveyFaults.StationAmbiguous, field, $"The station stands for {list} from the road's start.", lane: lane.Number);
         dropped = true;
         return null;
@@ -189,14 +189,14 @@ internal sealed class PlaceReader(Road road, RowReader row, PlanReader plan)
         if (stretch.From < -slack || stretch.To > road.Length + slack)
         {
             row.Report(SurveyFaults.BeyondRoad, sentence: $"The row, {place}, lies {(stretch.From < -slack ? "before the start" : "past the end")} of the road.",
-                lane: lane.Number, at: stretch.From, limit: $"0 to {Words.Number(road.Length)} m");
+                lane: lane.Number, at: stretch.From, limit: $"{row.Length(0)} to {row.Length(road.Length)}");
             return false;
         }
 
         if (stretch.From < lane.From - slack || stretch.To > lane.To + slack)
         {
             row.Report(SurveyFaults.BeyondLane, sentence: $"The row, {place}, lies where lane {lane.Number} has no concrete.",
-                lane: lane.Number, at: stretch.From, limit: $"{Words.Number(lane.From)} to {Words.Number(lane.To)} m");
+                lane: lane.Number, at: stretch.From, limit: $"{Words.Number(lane.From)} to {row.Length(lane.To)}");
             return false;
         }
 

@@ -26,6 +26,12 @@ internal sealed class RowReader
     /// <summary>Unit system of plain numbers.</summary>
     public UnitSystem UnitSystem => options.UnitSystem;
 
+    /// <summary>A length as findings print it: feet or metres, as the project writes.</summary>
+    /// <param name="metres">Length, m.</param>
+    public string Length(double metres) => UnitSystem == UnitSystem.UsCustomary
+        ? $"{Words.Number(Math.Round(Units.Foot.FromBase(metres), 2))} ft"
+        : $"{Words.Number(metres)} m";
+
     /// <summary>The decimal mark in force.</summary>
     public DecimalMark Mark => mark;
 

@@ -93,7 +93,7 @@ public class PlaceReaderTests
         Assert.Equal([33.528, 42.672], record.Distresses.Select(d => Math.Round(d.From, 6)));
         var finding = record.Findings.Single(f => f.Code == "SRV-041");
         Assert.Equal((2L, "station", "101+10"), (finding.Place.Row, finding.Place.Field, finding.Value));
-        Assert.Contains("33.528 m and 42.672 m", finding.Sentence, StringComparison.Ordinal);
+        Assert.Contains("110 ft and 140 ft", finding.Sentence, StringComparison.Ordinal);
     }
 
     [Theory]
