@@ -47,7 +47,4 @@ public sealed record BoundaryOptions
 
     /// <summary>A large removal is reported up to this share above the cost of separate repairs.</summary>
     public double LargeRemovalWithin { get; init; } = 0.10;
-
-    /// <summary>True to plan without no-cut zones; used to price them.</summary>
-    internal bool IgnoreNoCutZones { get; init; }
 }

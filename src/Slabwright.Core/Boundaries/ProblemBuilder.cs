@@ -72,7 +72,7 @@ public static class ProblemBuilder
             From = Ticks.FromMetres(lane.From),
             To = Ticks.FromMetres(lane.To),
             Joints = [.. lane.Joints.Select(Joint)],
-            NoCut = options.IgnoreNoCutZones ? [] : NoCut(road, lane),
+            NoCut = NoCut(road, lane),
             Demands = Merge(demands[lane.Number]),
             Unjointed = Unjointed(lane, rules.Boundaries),
             FixedCost = money.Fixed(lane.Width),
