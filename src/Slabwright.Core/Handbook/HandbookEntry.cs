@@ -4,18 +4,6 @@ using Slabwright.Core.Measures;
 
 namespace Slabwright.Core.Handbook;
 
-/// <summary>The two units a value is printed in; both have the same dimension.</summary>
-/// <param name="Customary">US customary unit.</param>
-/// <param name="Si">SI unit.</param>
-public sealed record UnitPair(Unit Customary, Unit Si)
-{
-    /// <summary>The same unit in both systems.</summary>
-    public UnitPair(Unit both) : this(both, both) { }
-
-    /// <summary>The unit of a system.</summary>
-    public Unit In(UnitSystem system) => system == UnitSystem.Si ? Si : Customary;
-}
-
 /// <summary>One input of a formula.</summary>
 /// <param name="Key">Word it is given by on the command line, e.g. <c>length</c>.</param>
 /// <param name="Symbol">Symbol in the expression.</param>
