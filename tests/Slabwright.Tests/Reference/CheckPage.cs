@@ -1,0 +1,55 @@
+using System.Globalization;
+using System.Text;
+using Slabwright.Core.Handbook;
+
+namespace Slabwright.Tests.Reference;
+
+/// <summary>Writes docs/joint-checks.md.</summary>
+internal static class CheckPage
+{
+    /// <summary>The page.</summary>
+    public static string Markdown(IReadOnlyCollection<CheckRow> rows)
+    {
+        var page = new StringBuilder();
+        var wrong = rows.Count(r => r.NotReproduced);
+        page.Append("# Joint mechanics against published values\n\n");
+        page.Append("Written by the tests from the rows they assert; do not edit (see `tests/Slabwright.Tests/Reference`). Deviations are ");
+        page.Append("shares of the published value. \"From memory\" marks publications whose page was not at hand, \"worked independently\" ");
+        page.Append("values computed outside this program from the statement given.\n\n");
+        page.Append(CultureInfo.InvariantCulture, $"{rows.Count} values; {rows.Count - wrong} come out within their tolerance, ");
+        page.Append(CultureInfo.InvariantCulture, $"{wrong} cannot be reproduced and {(wrong == 1 ? "is" : "are")} shown as such.\n");
+        foreach (var section in rows.GroupBy(r => r.Section).OrderBy(s => Order(s.Key)).ThenBy(s => s.Key, StringComparer.Ordinal))
+        {
+            page.Append($"\n## {section.Key}\n");
+            foreach (var source in section.GroupBy(r => r.Source)) Write(page, source.Key, source);
+        }
+
+        return page.ToString();
+    }
+
+    private static void Write(StringBuilder page, string source, IEnumerable<CheckRow> rows)
+    {
+        page.Append($"\n### {source}\n\n| item | what | published | program | deviation | remark |\n| --- | --- | --- | --- | --- | --- |\n");
+        foreach (var row in rows)
+        {
+            var remark = row.NotReproduced ? "**Not reproduced.** " + row.Remark : row.Remark;
+            page.Append($"| {row.Item} | {row.What} | {Number(row.Published, row.Unit)} | {Number(row.Ours, row.Unit)} | {Share(row)} | {remark} |\n");
+        }
+    }
+
+    private static string Number(double value, string unit) => $"{MeasureText.Significant(value, 5)} {unit}".TrimEnd();
+
+    private static string Share(CheckRow row)
+    {
+        if (row.Ours == row.Published || Math.Abs(row.Deviation) < 5e-6) return "0";
+        return row.Published == 0 || double.IsInfinity(row.Deviation)
+            ? MeasureText.Significant(row.Ours, 5)
+            : (100 * row.Deviation).ToString("+0.000;−0.000", CultureInfo.InvariantCulture) + " %";
+    }
+
+    private static double Order(string section)
+    {
+        var digits = section.Split(' ')[0];
+        return double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : double.MaxValue;
+    }
+}
