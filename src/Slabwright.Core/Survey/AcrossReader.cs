@@ -8,9 +8,8 @@ internal static class AcrossReader
     /// <summary>How far an offset may overshoot the lane's edge before it is a finding, m; set by what a tape reads. Common practice.</summary>
     private const double EdgeTolerance = 0.05;
 
-    // Wheel paths 0.75 m wide, their middles 1.8 m apart and even about the lane's middle. Common practice.
-    private const double HalfWheelPath = 0.375;
-    private const double HalfTrack = 0.9;
+    private const double HalfWheelPath = WheelPaths.Width / 2;
+    private const double HalfTrack = WheelPaths.Apart / 2;
     private const double EdgeStrip = 0.6;
 
     /// <summary>Left and right side from the lane's left edge, m; null where not told.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Slabwright.Core.Job;
 using Slabwright.Core.Measures;
 
@@ -16,7 +17,7 @@ public static class DxfFile
         var entities = new DxfText();
         new DxfDrawing(project, plan, plane, entities).Draw();
         var file = new DxfText();
-        DxfFrame.WriteStart(file, plane, entities.HandleSeed);
+        DxfFrame.WriteStart(file, plane.Unit, DxfLayers.All, 0.3, entities.HandleSeed);
         file.Append(entities);
         DxfFrame.WriteEnd(file);
         return new SheetFile($"{options.BaseName}.dxf", "image/vnd.dxf", "Drawing as DXF", file.ToBytes());
@@ -29,18 +30,25 @@ internal static class DxfFrame
     private const string ModelSpace = "1F";
     private const string PaperSpace = "1B";
 
-    public static void WriteStart(DxfText file, RoadPlane plane, string seed)
+    /// <summary>Writes everything up to the entities.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="unit">Unit of all coordinates.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="dash">Length of a dash, m.</param>
+    /// <param name="seed">First handle not given out.</param>
+    public static void WriteStart(DxfText file, Unit unit, ImmutableArray<DxfLayer> layers, double dash, string seed)
     {
+        var isCustomary = unit == Units.Foot || unit == Units.Inch;
         file.Put(0, "SECTION").Put(2, "HEADER")
             .Put(9, "$ACADVER").Put(1, "AC1015")
             .Put(9, "$DWGCODEPAGE").Put(3, "ANSI_1252")
-            .Put(9, "$INSUNITS").Put(70, plane.Unit == Units.Foot ? 2 : 6)
-            .Put(9, "$MEASUREMENT").Put(70, plane.Unit == Units.Foot ? 0 : 1)
+            .Put(9, "$INSUNITS").Put(70, UnitCode(unit))
+            .Put(9, "$MEASUREMENT").Put(70, isCustomary ? 0 : 1)
             .Put(9, "$LTSCALE").Put(40, 1.0)
             .Put(9, "$HANDSEED").Put(5, seed)
             .Put(0, "ENDSEC");
         file.Put(0, "SECTION").Put(2, "CLASSES").Put(0, "ENDSEC");
-        WriteTables(file, plane);
+        WriteTables(file, unit, layers, dash);
         WriteBlocks(file);
         file.Put(0, "SECTION").Put(2, "ENTITIES");
     }
@@ -53,13 +61,16 @@ internal static class DxfFrame
             .Put(0, "ENDSEC").Put(0, "EOF");
     }
 
-    private static void WriteTables(DxfText file, RoadPlane plane)
+    /// <summary>The format's number of a unit of length.</summary>
+    private static int UnitCode(Unit unit) => unit == Units.Inch ? 1 : unit == Units.Foot ? 2 : unit == Units.Millimetre ? 4 : 6;
+
+    private static void WriteTables(DxfText file, Unit unit, ImmutableArray<DxfLayer> layers, double dash)
     {
         file.Put(0, "SECTION").Put(2, "TABLES");
         Table(file, "VPORT", "8", 0);
         EndTable(file);
-        WriteLineTypes(file, plane);
-        WriteLayers(file);
+        WriteLineTypes(file, unit, dash);
+        WriteLayers(file, layers);
         Table(file, "STYLE", "3", 1);
         Entry(file, "STYLE", "11", "AcDbTextStyleTableRecord", "Standard")
             .Put(40, 0.0).Put(41, 1.0).Put(50, 0.0).Put(71, 0).Put(42, 1.0).Put(3, "txt").Put(4, "");
@@ -80,7 +91,7 @@ internal static class DxfFrame
         file.Put(0, "ENDSEC");
     }
 
-    private static void WriteLineTypes(DxfText file, RoadPlane plane)
+    private static void WriteLineTypes(DxfText file, Unit unit, double length)
     {
         Table(file, "LTYPE", "5", 4);
         foreach (var (name, handle) in new[] { ("ByBlock", "14"), ("ByLayer", "15"), ("CONTINUOUS", "16") })
@@ -88,18 +99,18 @@ internal static class DxfFrame
             Entry(file, "LTYPE", handle, "AcDbLinetypeTableRecord", name, "5").Put(3, "").Put(72, 65).Put(73, 0).Put(40, 0.0);
         }
 
-        var (dash, gap) = (plane.Unit.FromBase(0.3), plane.Unit.FromBase(0.15));
+        var (dash, gap) = (unit.FromBase(length), unit.FromBase(length / 2));
         Entry(file, "LTYPE", "17", "AcDbLinetypeTableRecord", "DASHED", "5")
             .Put(3, "__ __ __").Put(72, 65).Put(73, 2).Put(40, dash + gap).Put(49, dash).Put(74, 0).Put(49, -gap).Put(74, 0);
         EndTable(file);
     }
 
-    private static void WriteLayers(DxfText file)
+    private static void WriteLayers(DxfText file, ImmutableArray<DxfLayer> layers)
     {
-        Table(file, "LAYER", "2", DxfLayers.All.Length + 1);
+        Table(file, "LAYER", "2", layers.Length + 1);
         Entry(file, "LAYER", "10", "AcDbLayerTableRecord", "0", "2").Put(62, 7).Put(6, "CONTINUOUS");
         var handle = 0x40;
-        foreach (var layer in DxfLayers.All)
+        foreach (var layer in layers)
         {
             var written = (handle++).ToString("X", System.Globalization.CultureInfo.InvariantCulture);
             Entry(file, "LAYER", written, "AcDbLayerTableRecord", layer.Name, "2").Put(62, layer.Colour).Put(6, layer.LineType);

@@ -18,11 +18,22 @@ internal static class DxfHatch
             Treatment.SlabRun => [45, 135, 0],
             _ => [45],
         };
+        Write(dxf, layer, ring[..^1], angles, unit.FromBase(Spacing));
+    }
+
+    /// <summary>A hatch of straight lines.</summary>
+    /// <param name="dxf">The file.</param>
+    /// <param name="layer">Its layer.</param>
+    /// <param name="ring">Corners, the first not repeated.</param>
+    /// <param name="angles">Directions of the lines, degrees.</param>
+    /// <param name="spacing">Distance of the lines, in the file's unit.</param>
+    public static void Write(DxfText dxf, string layer, ImmutableArray<MapPoint> ring, ReadOnlySpan<double> angles, double spacing)
+    {
         dxf.Entity("HATCH", layer, "AcDbHatch").Point(10, new MapPoint(0, 0)).Put(210, 0.0).Put(220, 0.0).Put(230, 1.0);
-        dxf.Put(2, "REPAIR").Put(70, 0).Put(71, 0).Put(91, 1).Put(92, 2).Put(72, 0).Put(73, 1).Put(93, ring.Length - 1);
-        for (var i = 0; i < ring.Length - 1; i++) dxf.Put(10, ring[i].X).Put(20, ring[i].Y);
+        dxf.Put(2, "REPAIR").Put(70, 0).Put(71, 0).Put(91, 1).Put(92, 2).Put(72, 0).Put(73, 1).Put(93, ring.Length);
+        foreach (var point in ring) dxf.Put(10, point.X).Put(20, point.Y);
         dxf.Put(97, 0).Put(75, 0).Put(76, 0).Put(52, 0.0).Put(41, 1.0).Put(77, 0).Put(78, angles.Length);
-        foreach (var angle in angles) PatternLine(dxf, angle, unit.FromBase(Spacing));
+        foreach (var angle in angles) PatternLine(dxf, angle, spacing);
         dxf.Put(98, 0);
     }
 

@@ -57,7 +57,7 @@ internal static class Cautions
         ? $"The newest survey day is {SheetWords.Count(printed.DayNumber - day.DayNumber, "day")} before this printing."
         : "";
 
-    private static void WarningSign(PaperPad pad, float x, float y)
+    public static void WarningSign(PaperPad pad, float x, float y)
     {
         using var builder = new SkiaSharp.SKPathBuilder();
         builder.MoveTo(x + 6.5f, y - 9);

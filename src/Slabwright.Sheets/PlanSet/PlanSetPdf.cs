@@ -13,6 +13,12 @@ public static class PlanSetPdf
         using var fonts = new PaperFonts();
         var frame = new SheetFrame(project, options);
         var drafts = new SheetList(project, plan, options, frame, fonts).Drafts();
+        return new SheetFile($"{options.BaseName}-plan-set.pdf", "application/pdf", "Plan set", Print(drafts, project, options, frame, fonts));
+    }
+
+    /// <summary>Prints sheets in their order, each with its frame.</summary>
+    internal static byte[] Print(IReadOnlyList<SheetDraft> drafts, Project project, SheetOptions options, SheetFrame frame, PaperFonts fonts)
+    {
         using var stream = new MemoryStream(512 * 1024);
         using (var document = SKDocument.CreatePdf(stream, Metadata(project, options)))
         {
@@ -29,7 +35,7 @@ public static class PlanSetPdf
             document.Close();
         }
 
-        return new SheetFile($"{options.BaseName}-plan-set.pdf", "application/pdf", "Plan set", stream.ToArray());
+        return stream.ToArray();
     }
 
     private static SKDocumentPdfMetadata Metadata(Project project, SheetOptions options)

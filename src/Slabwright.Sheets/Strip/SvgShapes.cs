@@ -21,13 +21,7 @@ internal static class SvgShapes
         {
             var ink = StripInk.Of(style);
             if (ink.Hatch == Hatch.None) continue;
-            var lines = PatternLines(ink.Hatch);
-            var colour = $"var(--strip-{Css(style)}-hatch, {ink.HatchInk})";
-            svg.Append(CultureInfo.InvariantCulture, $"<pattern id=\"{prefix}-{Css(style)}\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\">");
-            var second = ink.Hatch == Hatch.Sparse ? "" : $"<circle cx=\"6\" cy=\"6\" r=\"0.9\" style=\"fill:{colour}\"/>";
-            svg.Append(lines.Length > 0
-                ? $"<path d=\"{lines}\" fill=\"none\" stroke=\"{colour}\" stroke-width=\"0.9\"/></pattern>"
-                : $"<circle cx=\"2\" cy=\"2\" r=\"0.9\" fill=\"{colour}\"/><circle cx=\"6\" cy=\"6\" r=\"0.9\" fill=\"{colour}\"/></pattern>");
+            SvgInk.AppendPattern(svg, $"{prefix}-{Css(style)}", $"strip-{Css(style)}", ink);
         }
 
         svg.Append("</defs>");
@@ -105,7 +99,7 @@ internal static class SvgShapes
     {
         var ink = StripInk.Of(area.Style);
         var path = PathOf(area.Outline, view) + "Z";
-        var fill = ink.Fill is null ? "none" : $"var(--strip-{Css(area.Style)}-fill, {ink.Fill})";
+        var fill = SvgInk.Fill($"strip-{Css(area.Style)}", ink);
         svg.Append(CultureInfo.InvariantCulture, $"<path {open} d=\"{path}\" fill=\"{fill}\" {StrokeOf(area.Style)}>{title}</path>");
         if (ink.Hatch == Hatch.None) return;
         svg.Append(CultureInfo.InvariantCulture, $"<path d=\"{path}\" fill=\"url(#{prefix}-{Css(area.Style)})\" pointer-events=\"none\"/>");
@@ -131,30 +125,10 @@ internal static class SvgShapes
         return path.ToString();
     }
 
-    private static string StrokeOf(StripStyle style)
-    {
-        var ink = StripInk.Of(style);
-        if (ink.Stroke is null) return "";
-        var dash = ink.Dash.IsDefaultOrEmpty
-            ? ""
-            : $" stroke-dasharray=\"{string.Join(' ', ink.Dash.Select(d => (d * 1.3).ToString("0.#", CultureInfo.InvariantCulture)))}\" stroke-linecap=\"{(ink.Dash[0] < 0.5 ? "round" : "butt")}\"";
-        var width = (ink.Width * 1.3).ToString("0.##", CultureInfo.InvariantCulture);
-        return $"stroke=\"var(--strip-{Css(style)}-stroke, {ink.Stroke})\" stroke-width=\"{width}\"{dash}";
-    }
+    private static string StrokeOf(StripStyle style) => SvgInk.Stroke($"strip-{Css(style)}", StripInk.Of(style));
 
     /// <summary>Style name as CSS writes it: <c>FullDepth</c> becomes <c>full-depth</c>.</summary>
     private static string Css(StripStyle style) => CssNames[(int)style];
 
-    private static readonly string[] CssNames = [.. Enum.GetNames<StripStyle>().Select(name =>
-        string.Concat(name.Select((c, i) => char.IsUpper(c) ? (i > 0 ? "-" : "") + char.ToLowerInvariant(c) : c.ToString())))];
-
-    private static string PatternLines(Hatch hatch) => hatch switch
-    {
-        Hatch.Rising => "M-2 2L2 -2M0 8L8 0M6 10L10 6",
-        Hatch.Crossed => "M-2 2L2 -2M0 8L8 0M6 10L10 6M-2 6L2 10M0 0L8 8M6 -2L10 2",
-        Hatch.Woven => "M-2 2L2 -2M0 8L8 0M6 10L10 6M-1 5L5 -1M3 9L9 3M0 4H8",
-        Hatch.Falling => "M-2 6L2 10M0 0L8 8M6 -2L10 2",
-        Hatch.Upright => "M2 0V8M6 0V8",
-        _ => "",
-    };
+    private static readonly string[] CssNames = SvgInk.NamesOf<StripStyle>();
 }

@@ -102,6 +102,35 @@ public sealed partial class JobUnits
         return $"{(inches / 12).ToString(CultureInfo.InvariantCulture)} ft {(inches % 12).ToString(CultureInfo.InvariantCulture)} in";
     }
 
+    /// <summary>
+    /// A measure of a detail drawing: inches with sixteenths below two feet (<c>1 5/8 in</c>), above feet and inches with eighths
+    /// (<c>11 ft 6 1/4 in</c>); or whole millimetres, below 10 mm with one decimal.
+    /// </summary>
+    public string Detail(double metres)
+    {
+        if (!IsUs) return $"{Number(Units.Millimetre.FromBase(metres), Math.Abs(metres) < 0.00995 ? 1 : 0)} mm";
+        return Math.Abs(metres) < 2 * 0.3048 - 1e-6 ? $"{Inches(metres, 16)} in" : FeetAndInches(metres);
+    }
+
+    /// <summary>A distance from an edge, always in feet and inches (<c>1 ft 0 in</c>), or in millimetres.</summary>
+    public string Running(double metres) => IsUs ? FeetAndInches(metres) : Detail(metres);
+
+    private static string FeetAndInches(double metres)
+    {
+        var eighths = (long)Math.Round(Units.Inch.FromBase(metres) * 8, MidpointRounding.AwayFromZero);
+        return $"{(eighths / 96).ToString(CultureInfo.InvariantCulture)} ft {Inches(eighths % 96 / 8.0 * 0.0254, 8)} in";
+    }
+
+    /// <summary>Inches with a reduced fraction: <c>1 5/8</c>.</summary>
+    private static string Inches(double metres, int parts)
+    {
+        var count = (long)Math.Round(Units.Inch.FromBase(metres) * parts, MidpointRounding.AwayFromZero);
+        var (whole, over) = (count / parts, count % parts);
+        while (over != 0 && over % 2 == 0) (over, parts) = (over / 2, parts / 2);
+        var fraction = over == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{over}/{parts}");
+        return whole == 0 && over != 0 ? fraction : $"{whole.ToString(CultureInfo.InvariantCulture)} {fraction}".TrimEnd();
+    }
+
     /// <summary>Money with the currency in front, in whole units.</summary>
     public static string Money(string currency, decimal amount) =>
         $"{currency} {amount.ToString("N0", CultureInfo.InvariantCulture)}".TrimStart();
