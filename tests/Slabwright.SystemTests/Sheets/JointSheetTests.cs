@@ -28,7 +28,7 @@ public sealed class JointSheetTests
         using var fonts = new PaperFonts();
         foreach (var joint in JointLayouts.Of(joints).Select(g => g.Sample))
         {
-            foreach (var (scale, ruler) in new[] { (72 / 0.0254 / 16, FigurePainter.RulerOf(fonts)), (72 / 0.0254 / 24, FigurePainter.RulerOf(fonts)), (150.0, FigureBuilder.ScreenRuler) })
+            foreach (var (scale, ruler) in new[] { (72 / 0.0254 / 16, FigurePainter.RulerOf(fonts)), (72 / 0.0254 / 48, FigurePainter.RulerOf(fonts)), (150.0, FigureBuilder.ScreenRuler) })
             {
                 var options = new JointDrawingOptions(project.UnitSystem, scale, scale * 4) { Reservoir = Reservoir, Ruler = ruler };
                 AssertReadable(JointAcross.Draw(joint, options), ruler);
