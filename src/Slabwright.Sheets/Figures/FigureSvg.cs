@@ -18,12 +18,13 @@ public static class FigureSvg
     /// <param name="figure">The figure.</param>
     /// <param name="idPrefix">First part of the element ids inside, so that several figures can share a page.</param>
     /// <param name="cssClass">Class of the element.</param>
-    public static string Write(Figure figure, string idPrefix, string cssClass = "figure")
+    /// <param name="zoom">Pixels for each point of the figure: above 1 everything grows, texts included.</param>
+    public static string Write(Figure figure, string idPrefix, string cssClass = "figure", double zoom = 1)
     {
         var svg = new StringBuilder(32 * 1024);
         var (width, height) = (Math.Ceiling(figure.Width), Math.Ceiling(figure.Height));
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"{cssClass}\" role=\"img\" aria-labelledby=\"{idPrefix}-title {idPrefix}-desc\" ");
-        svg.Append(CultureInfo.InvariantCulture, $"viewBox=\"0 0 {N(width)} {N(height)}\" width=\"{N(width)}\" height=\"{N(height)}\" font-family=\"inherit\"");
+        svg.Append(CultureInfo.InvariantCulture, $"viewBox=\"0 0 {N(width)} {N(height)}\" width=\"{N(width * zoom)}\" height=\"{N(height * zoom)}\" font-family=\"inherit\"");
         if (figure.PerMetre > 0) svg.Append(CultureInfo.InvariantCulture, $" data-per-metre=\"{N(figure.PerMetre)}\" data-origin=\"{N(figure.Origin.X)} {N(figure.Origin.Y)}\"");
         svg.Append('>');
         svg.Append(CultureInfo.InvariantCulture, $"<title id=\"{idPrefix}-title\">{SvgText.Escape(figure.Title)}</title>");

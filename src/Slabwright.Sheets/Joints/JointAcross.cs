@@ -95,8 +95,9 @@ internal sealed class JointAcross(DesignedJoint joint, JointDrawingOptions optio
         var cut = joint.Position == JointPosition.Inner ? "joint inside" : "boundary cut";
         figure.Text(cut, -NameGap - 14, 2.5, LabelSize, FigureAnchor.End);
         var x = -NameGap;
-        figure.Line(FigureStyle.Axis, x, 22, x, -18);
-        figure.Area(FigureStyle.PointPasses, "", new FigurePoint(x, -25), new FigurePoint(x - 3, -17), new FigurePoint(x + 3, -17));
+        var tip = -Math.Min(25, reach - 4);
+        figure.Line(FigureStyle.Axis, x, Math.Min(22, reach), x, tip + 7);
+        figure.Area(FigureStyle.PointPasses, "", new FigurePoint(x, tip), new FigurePoint(x - 3, tip + 8), new FigurePoint(x + 3, tip + 8));
         figure.TurnedText("travel", x - 5.5, -1, LabelSize - 0.4, FigureStyle.QuietNote);
         figure.Text("lane’s left edge", 0, -reach - 3, LabelSize - 0.4, FigureAnchor.Middle, false, FigureStyle.QuietNote);
         figure.Text("right edge", Width, -reach - 3, LabelSize - 0.4, FigureAnchor.Middle, false, FigureStyle.QuietNote);

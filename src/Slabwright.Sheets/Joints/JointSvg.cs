@@ -20,9 +20,12 @@ public sealed record JointSvgOptions(double WidthPx, UnitSystem Units)
 /// <summary>The joint drawing as an SVG element: plan, face and section, with <c>data-ref="bar-3"</c> on everything of a bar.</summary>
 public static class JointSvg
 {
-    private const double LeftNames = 110;
-    private const double RightNames = 220;
-    private const double SectionMargins = 150;
+    private const double LeftNames = 92;
+    private const double RightNames = 140;
+    private const double SectionMargins = 96;
+
+    /// <summary>Screens show the drawing's small print half as large again.</summary>
+    private const double Zoom = 1.5;
 
     /// <summary>Draws a joint.</summary>
     /// <param name="joint">The joint as designed.</param>
@@ -31,12 +34,13 @@ public static class JointSvg
     {
         ArgumentNullException.ThrowIfNull(joint);
         ArgumentNullException.ThrowIfNull(options);
-        var key = Math.Clamp(options.WidthPx * 0.34, 160, 320);
-        var across = Math.Max(40, options.WidthPx - LeftNames - RightNames) / joint.LaneWidth;
-        var section = Math.Max(60, options.WidthPx - SectionMargins - key) / JointSection.LengthOf(joint);
+        var width = options.WidthPx / Zoom;
+        var key = Math.Clamp(width * 0.34, 130, 300);
+        var across = Math.Max(40, width - LeftNames - RightNames) / joint.LaneWidth;
+        var section = Math.Max(60, width - SectionMargins - key) / JointSection.LengthOf(joint);
         var drawing = new JointDrawingOptions(options.Units, across, Math.Min(section, across * 5)) { Reservoir = options.Reservoir, KeyWidth = key };
         var figure = Figure.Stack(JointWords.Title(joint), JointWords.Describe(joint, JobUnits.Of(options.Units)), 22,
             JointAcross.Draw(joint, drawing), JointSection.Draw(joint, drawing));
-        return FigureSvg.Write(figure, options.IdPrefix, "joint-drawing");
+        return FigureSvg.Write(figure, options.IdPrefix, "joint-drawing", Zoom);
     }
 }

@@ -85,7 +85,7 @@ internal sealed class JointSheets(Project project, JointPlan joints, SheetFrame 
         var y = DrawMark(pad, group, box);
         if (group.Sample.Drilling is { } drilling)
         {
-            y = CautionBox(pad, box, y + 4);
+            y = CautionBox(pad, box, y - 4);
             y = NoteList(pad, box, y, "Tolerances", drilling.Tolerances, false);
             y = NoteList(pad, box, y, "Installation and checks, in order", drilling.Steps, true);
         }
@@ -107,7 +107,7 @@ internal sealed class JointSheets(Project project, JointPlan joints, SheetFrame 
             y = pad.Paragraph(value, box.Left + 92, y, box.Width - 92, NoteSize, Face.Bold, PaperPad.Ink, 1.25f) + 1.5f;
         }
 
-        return y;
+        return y + 8;
     }
 
     private IEnumerable<(string Name, string Value)> Facts(DesignedJoint joint, BarLayout bars)

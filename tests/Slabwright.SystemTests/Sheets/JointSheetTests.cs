@@ -108,6 +108,7 @@ public sealed class JointSheetTests
         Assert.Equal("one-title one-desc", (string?)svg.Attribute("aria-labelledby"));
         Assert.InRange(double.Parse((string)svg.Attribute("width")!, CultureInfo.InvariantCulture), width * 0.7, width * 1.02);
         Assert.All(Enumerable.Range(1, joint.Bars!.Bars), i => Assert.Contains(svg.Descendants(), e => (string?)e.Attribute("data-ref") == $"bar-{i}"));
+        if (Environment.GetEnvironmentVariable("LOOK") is {} f) File.WriteAllText($"{f}/{position}.svg", svg.ToString());
         Assert.DoesNotContain(svg.Descendants(), e => e.Name.LocalName == "script" || e.Attribute("style") is not null);
     }
 
