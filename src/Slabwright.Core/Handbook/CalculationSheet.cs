@@ -14,6 +14,9 @@ internal sealed class CalculationSheet(HandbookEntry entry, IReadOnlyDictionary<
     /// <summary>Value of an input by its key, base unit.</summary>
     public double this[string key] => inputs[key];
 
+    /// <summary>Value of an input by its key, base unit; 0 where the entry has no such input.</summary>
+    public double Given(string key) => inputs.GetValueOrDefault(key);
+
     /// <summary>Value of a count by its key.</summary>
     public int Count(string key) => (int)Math.Round(inputs[key]);
 

@@ -17,6 +17,10 @@ internal static class Entry
 
     public static UnitPair Force { get; } = new(Units.PoundOfForce, Units.Kilonewton);
 
+    public static UnitPair Kips { get; } = new(Units.Kip, Units.Kilonewton);
+
+    public static UnitPair Spring { get; } = new(Units.PoundForcePerInch, Units.NewtonPerMillimetre);
+
     public static UnitPair Mass { get; } = new(Units.Pound, Units.Kilogram);
 
     public static UnitPair Stress { get; } = new(Units.Psi, Units.Megapascal);

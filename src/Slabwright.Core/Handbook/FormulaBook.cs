@@ -11,7 +11,9 @@ public static class FormulaBook
     public static ImmutableArray<HandbookEntry> All { get; } =
     [
         .. QuantityFormulas.Entries, .. RemovalFormulas.Entries, .. RiskFormulas.Entries, .. CostFormulas.Entries,
-        .. SlabFormulas.Entries, .. DowelFormulas.Entries, .. JointFormulas.Entries, .. TrafficFormulas.Entries,
+        .. SlabFormulas.Entries, .. WheelFormulas.Entries, .. CurlingFormulas.Entries, .. FatigueFormulas.Entries,
+        .. ThicknessFormulas.Entries, .. DowelFormulas.Entries, .. DowelDesignFormulas.Entries, .. TransferFormulas.Entries, .. JointFormulas.Entries,
+        .. FaultingFormulas.Entries, .. FaultingRegressions.Entries, .. PressureFormulas.Entries, .. TrafficFormulas.Entries,
     ];
 
     /// <summary>The entry with an identifier, or null.</summary>

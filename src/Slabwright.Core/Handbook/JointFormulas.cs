@@ -16,7 +16,7 @@ internal static class JointFormulas
     private static readonly HandbookInput Least = Part("least", "Cmin", "Least working compression of the seal") with { Default = 0.20 };
     private static readonly HandbookInput Most = Part("most", "Cmax", "Greatest working compression of the seal") with { Default = 0.55 };
 
-    public static ImmutableArray<HandbookEntry> Entries { get; } = [Opening, LongestSlab, SealWidth, SawWidth, TieSteel, TieLength];
+    public static ImmutableArray<HandbookEntry> Entries { get; } = [Opening, MeanOpening, ExpansionGap, LongestSlab, SealWidth, SawWidth, TieSteel, TieLength];
 
     private static HandbookEntry Opening => new()
     {
@@ -35,6 +35,48 @@ internal static class JointFormulas
                 ["restraint", "0.80", "length", "60 ft", "expansion", "5.5e-6 1/°F", "range", "76 °F"], [new("ΔL", "0.3 in", 0.005)],
                 Seen("NB-33", "example A"), "0.298 in, printed as 0.3."),
         ],
+    };
+
+    private static HandbookEntry MeanOpening => new()
+    {
+        Id = "joint-mean-opening",
+        Title = "Mean opening of a joint in a month",
+        Topic = Topic,
+        Expression = "w = max{L β [α (Tc − Tm) + ε], 0}",
+        Inputs =
+        [
+            Length("length", "L", "Slab length", 100), Number("share", "β", "0.85 or 0.65 by the base; see the note", 0.1, 1), Alpha,
+            new("placed", "Tc", "Temperature when placed", Temperature, -20, 60), new("mean", "Tm", "Mean temperature of the month", Temperature, -60, 60),
+            Shrinkage,
+        ],
+        Outputs = [new("w", "Mean opening", Short)],
+        Source = Memory("NCHRP-1-37A", "part 3 ch. 4"),
+        Notes = "β is printed as 0.85 and 0.65 for two kinds of base; which belongs to which could not be checked, so work out both. A joint pressed shut has no opening.",
+        Work = s => s.Result("w", JointMovement.MeanOpening(
+            s["share"], s["length"], s["expansion"], s["placed"] - s["mean"], s["shrinkage"])),
+        Examples =
+        [
+            Example("15 ft, placed at 90 °F, month of 30 °F",
+                ["length", "15 ft", "share", "0.65", "expansion", "5.5e-6 1/°F", "placed", "90 °F", "mean", "30 °F", "shrinkage", "1.5e-4"],
+                [new("w", "0.05616 in", 0.00001)], ByHand),
+            Example("Pressed shut in a hot month",
+                ["length", "15 ft", "share", "0.85", "expansion", "5.5e-6 1/°F", "placed", "50 °F", "mean", "90 °F", "shrinkage", "1e-4"],
+                [new("w", "0 in", 1e-9)], ByHand),
+        ],
+    };
+
+    private static HandbookEntry ExpansionGap => new()
+    {
+        Id = "expansion-gap",
+        Title = "Gap of an expansion joint",
+        Topic = Topic,
+        Expression = "w = α L ΔT",
+        Inputs = [Length("length", "L", "Length that pushes into the gap"), Alpha, Range],
+        Outputs = [new("w", "Least gap", Short)],
+        Source = Seen("ELEMENTARY", "thermal expansion"),
+        Notes = "ΔT from the temperature when placed to the hottest. The filler takes room besides: add its compressed thickness.",
+        Work = s => s.Result("w", SlabTemperature.FreeMovement(s["expansion"], s["length"], s["range"])),
+        Examples = [Example("50 ft, 60 °F", ["length", "50 ft", "expansion", "5.5e-6 1/°F", "range", "60 °F"], [new("w", "0.198 in", 1e-6)], ByHand)],
     };
 
     private static HandbookEntry LongestSlab => new()

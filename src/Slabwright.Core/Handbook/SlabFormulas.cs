@@ -19,7 +19,7 @@ internal static class SlabFormulas
         ["load", "10,000 lbf", "radius", "6 in", "modulus", "4e6 psi", "thickness", "10 in", "poisson", "0.15", "reaction", "100 pci"];
 
     public static ImmutableArray<HandbookEntry> Entries { get; } =
-        [Radius, Interior, Edge, Corner, Curling, Friction, LongestSlab, DragSteel, Fatigue];
+        [Radius, Interior, Edge, Corner, Curling, Friction, LongestSlab, DragSteel];
 
     private static HandbookEntry Radius => new()
     {
@@ -214,26 +214,6 @@ internal static class SlabFormulas
                 [new("As", "0.105 in2/ft", 0.0005)], Memory("HUANG-2004", "ch. 4")),
             Example("24 ft tied across, 8 in", ["length", "24 ft", "thickness", "8 in", "steel", "43,000 psi"],
                 [new("As", "0.042 in2/ft", 0.0005)], Memory("HUANG-2004", "ch. 4")),
-        ],
-    };
-
-    private static HandbookEntry Fatigue => new()
-    {
-        Id = "fatigue-repetitions",
-        Title = "Load repetitions concrete stands",
-        Topic = Topic,
-        Expression = "log₁₀ N = (0.9718 − SR)/0.0828 above 0.55; N = [4.2577/(SR − 0.4325)]^3.268 down to 0.45; unlimited below",
-        Inputs = [Strength("stress", "σ", "Bending stress", 2e7), Strength("rupture", "MR", "Modulus of rupture", 2e7)],
-        Outputs = [new("SR", "Stress ratio", Plain), new("N", "Repetitions", Plain)],
-        Source = Memory("PCA-1984", "EB109"),
-        Notes = "Use with this method's own stresses only; fatigue laws differ by orders of magnitude and must not be mixed.",
-        Work = s => s.Result("N", ConcreteFatigue.AllowableRepetitions(s.Result("SR", s["stress"] / s["rupture"]))),
-        Examples =
-        [
-            Example("3.247 MPa", ["stress", "3.247 MPa", "rupture", "4.95 MPa"], [new("SR", "0.656", 0.0005), new("N", "6513", 60)],
-                Seen("IRC58-FATIGUE"), "The table's stresses are rounded."),
-            Example("2.649 MPa", ["stress", "2.649 MPa", "rupture", "4.95 MPa"], [new("SR", "0.535", 0.0005), new("N", "194161", 1800)],
-                Seen("IRC58-FATIGUE"), "The table's stresses are rounded."),
         ],
     };
 

@@ -6,6 +6,16 @@ namespace Slabwright.Core.Joints;
 /// <remarks>Source: Timoshenko and Lessels 1925; Friberg 1940, as in NPTEL IIT Kanpur Module II lecture 4 eq. 25–28.</remarks>
 public static class DowelBar
 {
+    /// <summary>Reach of a group after Friberg 1940, in radii of relative stiffness.</summary>
+    public const double FribergReach = 1.8;
+
+    /// <summary>Reach of a group after plate finite elements (Tabatabaie et al. 1979) and IRC:58, in radii of relative stiffness.</summary>
+    public const double LaterReach = 1.0;
+
+    /// <summary>Diameter by the rule of thumb, m: an eighth of the thickness.</summary>
+    /// <remarks>Source: university lecture "Rigid Pavement Mechanics: Dowel Bars".</remarks>
+    public static double DiameterForThickness(double thickness) => thickness / 8;
+
     /// <summary>Second moment of a round bar, m⁴: π d⁴/64.</summary>
     public static double SecondMoment(double diameter) => Math.PI * Math.Pow(diameter, 4) / 64;
 

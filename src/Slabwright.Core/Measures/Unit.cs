@@ -196,6 +196,9 @@ public static class Units
     /// <summary>Kip, 1,000 lbf.</summary>
     public static Unit Kip { get; } = new("kip", Dimension.Force, 1000 * PoundForce);
 
+    /// <summary>Kilogram-force, 9.80665 N; in Indian and older metric texts.</summary>
+    public static Unit KilogramForce { get; } = new("kgf", Dimension.Force, 9.80665);
+
     /// <summary>Pascal.</summary>
     public static Unit Pascal { get; } = new("Pa", Dimension.Stress, 1);
 
@@ -210,6 +213,9 @@ public static class Units
 
     /// <summary>Pound-force per square inch.</summary>
     public static Unit Psi { get; } = new("psi", Dimension.Stress, Psi_);
+
+    /// <summary>Kilogram-force per square centimetre, 98,066.5 Pa.</summary>
+    public static Unit KilogramForcePerSquareCentimetre { get; } = new("kgf/cm2", Dimension.Stress, 98066.5);
 
     /// <summary>Megapascal per metre.</summary>
     public static Unit MegapascalPerMetre { get; } = new("MPa/m", Dimension.Reaction, 1e6);
@@ -291,7 +297,7 @@ public static class Units
     [
         One, Metre, Millimetre, Centimetre, Kilometre, Foot, Inch, Mile, SquareMetre, SquareFoot, SquareYard, CubicMetre, CubicYard,
         CubicFoot, Kilogram, Pound, ShortTon, Tonne, Second, Minute, Hour, Day, Celsius, Fahrenheit, Kelvin, FahrenheitDegree, Newton,
-        Kilonewton, PoundOfForce, Kip, Pascal, Kilopascal, Megapascal, Gigapascal, Psi, MegapascalPerMetre, Pci, MilePerHour,
+        Kilonewton, PoundOfForce, Kip, KilogramForce, Pascal, Kilopascal, Megapascal, Gigapascal, Psi, KilogramForcePerSquareCentimetre, MegapascalPerMetre, Pci, MilePerHour,
         MetrePerSecond, ShareOfOne, Percent, Degree, Gradian, Radian, KilogramPerCubicMetre, PoundPerCubicFoot, PerKelvin,
         PerFahrenheit, VehiclePerHour, PerMetre, PerFoot, PerInch, PerSquareMetre, PerSquareFoot, PerSquareYard, NewtonPerMillimetre,
         PoundForcePerInch, SquareMillimetrePerMetre, SquareCentimetrePerMetre, SquareInchPerFoot,

@@ -25,6 +25,8 @@ public sealed class UnitTests
         { "t", Mass.FromTonnes(1).Kilograms },
         { "lbf", Force.FromPoundsForce(1).Newtons },
         { "kip", Force.FromKilopoundsForce(1).Newtons },
+        { "kgf", Force.FromKilogramsForce(1).Newtons },
+        { "kgf/cm2", Pressure.FromKilogramsForcePerSquareCentimeter(1).Pascals },
         { "psi", Pressure.FromPoundsForcePerSquareInch(1).Pascals },
         { "MPa", Pressure.FromMegapascals(1).Pascals },
         { "GPa", Pressure.FromGigapascals(1).Pascals },
