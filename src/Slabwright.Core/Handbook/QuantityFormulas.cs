@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Joints;
+using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Measures;
 using Slabwright.Core.Quantities;
 using static Slabwright.Core.Handbook.Entry;
@@ -85,13 +86,13 @@ internal static class QuantityFormulas
         Title = "Lift pieces and the cuts between them",
         Topic = Topic,
         Expression = "n = ⌈L / p⌉, S = (n − 1) W",
-        Inputs = [RepairLength, LaneWidth, Length("piece", "p", "Longest piece", 20) with { Default = CrossMeasure.LongestLiftPiece }],
+        Inputs = [RepairLength, LaneWidth, Length("piece", "p", "Longest piece", 20) with { Default = LiftCount.LongestPiece }],
         Outputs = [new("n", "Pieces", Plain, Whole: true), new("S", "Internal cuts", Long)],
         Source = Seen("MO-EPG", "613.1.1"),
         Notes = "Pieces about 6 ft long; internal cuts are paid where the repair is longer than 6 ft.",
         Work = s =>
         {
-            var pieces = CrossMeasure.LiftPieces(s["length"], s["piece"]);
+            var pieces = LiftCount.Pieces(s["length"], s["piece"]);
             s.Result("n", pieces);
             s.Result("S", (pieces - 1) * s["width"]);
         },

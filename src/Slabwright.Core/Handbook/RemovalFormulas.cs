@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Slabwright.Core.Field;
 using Slabwright.Core.Joints;
+using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Measures;
 using static Slabwright.Core.Handbook.Entry;
 
@@ -28,7 +28,7 @@ internal static class RemovalFormulas
         Source = Seen("PRECAST-LIFTING", "150 lb/ft3 (2400 kg/m3) plain concrete"),
         Notes = "The pull at the first inch is more: base bond and suction, side friction, bars not cut through, water. No published figure was found for an old slab on its base.",
         Caution = LiftCaution,
-        Work = s => s.Result("m", Lifting.PieceMass(s["length"], s["width"], s["thickness"], s["density"])),
+        Work = s => s.Result("m", LiftMechanics.PieceMass(s["length"], s["width"], s["thickness"], s["density"])),
         Examples = [Example("12 × 6 ft, 10 in", ["length", "6 ft", "width", "12 ft", "thickness", "10 in"], [new("m", "9000 lb", 0.5)], ByHand)],
     };
 
@@ -52,7 +52,7 @@ internal static class RemovalFormulas
         {
             if (s["angle"] < Math.PI / 6 - 1e-9) s.Doubt("The sling angle is under 30° from the horizontal.", "30 deg");
             if (s["legs"] > 2) s.Doubt("More than two legs are taken to carry; that needs a spreader or sheaves.", "2 legs");
-            s.Result("T", Lifting.LegTension(s["weight"], s.Count("legs"), s["angle"]));
+            s.Result("T", LiftMechanics.LegTension(s["weight"], s.Count("legs"), s["angle"]));
         },
         Examples =
         [

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Evidence;
+using Slabwright.Core.Joints.Removal;
+using Slabwright.Core.Joints.Sealing;
 using Slabwright.Core.Measures;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.Prices;
@@ -39,6 +41,15 @@ public sealed record ProjectSettings
 
     /// <summary>Growth of damage between survey and work, by distress type; types not named use the default row.</summary>
     public GrowthModel Growth { get; init; } = GrowthModel.None;
+
+    /// <summary>Sealing of the repair joints.</summary>
+    public SealingSettings Sealing { get; init; } = SealingSettings.Default;
+
+    /// <summary>Lifting old concrete out.</summary>
+    public LiftingSettings Lifting { get; init; } = LiftingSettings.Default;
+
+    /// <summary>Slabs under pressure when sawn.</summary>
+    public PressureSettings Pressure { get; init; } = PressureSettings.Default;
 
     /// <summary>What the take-off needs of these settings.</summary>
     public MeasurementSettings Measurement => new(Nights, LooseBaseShare, LooseBaseDepth, StationRange);

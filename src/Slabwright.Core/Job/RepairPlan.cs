@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Evidence;
+using Slabwright.Core.Joints.Removal;
+using Slabwright.Core.Joints.Sealing;
 using Slabwright.Core.Quantities;
 using Slabwright.Core.Treatments;
 
@@ -20,6 +22,15 @@ public sealed record RepairPlan
 
     /// <summary>The boundaries.</summary>
     public required BoundaryResult Boundaries { get; init; }
+
+    /// <summary>Sealing of the repair joints.</summary>
+    public SealPlan Seals { get; init; } = SealPlan.Empty;
+
+    /// <summary>How each repair is lifted out.</summary>
+    public LiftPlan Lifts { get; init; } = LiftPlan.Empty;
+
+    /// <summary>Pressure met when sawing.</summary>
+    public PressurePlan Pressure { get; init; } = PressurePlan.Empty;
 
     /// <summary>Partial-depth repairs and sealing.</summary>
     public required ImmutableArray<SurfaceWork> SurfaceWorks { get; init; }

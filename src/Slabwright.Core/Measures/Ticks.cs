@@ -21,6 +21,13 @@ public static class Ticks
     /// <summary>Nearest tick to a length in feet.</summary>
     public static long FromFeet(double feet) => (long)Math.Round(feet * PerFoot, MidpointRounding.AwayFromZero);
 
+    /// <summary>How many parts of at most <paramref name="part"/> make <paramref name="whole"/>, at least 1; both in metres, to the tick, so that 12 ft is exactly two parts of 6 ft.</summary>
+    public static int CountUp(double whole, double part)
+    {
+        var (total, step) = (FromMetres(whole), FromMetres(part));
+        return (int)Math.Max(1, (total + step - 1) / step);
+    }
+
     /// <summary>Metres of a number of ticks.</summary>
     public static double ToMetres(long ticks) => ticks / (double)PerMetre;
 

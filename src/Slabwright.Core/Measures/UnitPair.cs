@@ -1,8 +1,11 @@
+using System.Text.Json.Serialization;
+
 namespace Slabwright.Core.Measures;
 
 /// <summary>The two units a value is printed in; both have the same dimension.</summary>
 /// <param name="Customary">US customary unit.</param>
 /// <param name="Si">SI unit.</param>
+[method: JsonConstructor]
 public sealed record UnitPair(Unit Customary, Unit Si)
 {
     /// <summary>The same unit in both systems.</summary>

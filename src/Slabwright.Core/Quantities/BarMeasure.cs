@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Slabwright.Core.Boundaries;
+using Slabwright.Core.Measures;
 
 namespace Slabwright.Core.Quantities;
 
@@ -45,7 +46,7 @@ internal static class BarMeasure
 
     /// <summary>Tie bars along a stretch: its length over the spacing, rounded up; bars stand half a division from the ends.</summary>
     /// <param name="length">Length of the stretch, m.</param> <param name="spacing">Greatest spacing, m.</param>
-    public static int TiesAlong(double length, double spacing) => CrossMeasure.CountUp(length, spacing);
+    public static int TiesAlong(double length, double spacing) => Ticks.CountUp(length, spacing);
 
     private static void AddSide(
         List<(int Bars, string Where)> parts, ImmutableArray<FaceStretch> side, double spacing, PayUnits units, string name)

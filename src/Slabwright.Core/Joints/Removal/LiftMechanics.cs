@@ -1,10 +1,10 @@
-namespace Slabwright.Core.Field;
+namespace Slabwright.Core.Joints.Removal;
 
 /// <summary>
 /// Mass of a piece to be lifted and the pull in its slings. Bond and suction at the base, side friction, bars not cut through and water
 /// add to the mass and have no published figure; nobody stands under or beside a hanging piece.
 /// </summary>
-public static class Lifting
+public static class LiftMechanics
 {
     /// <summary>Mass of a piece, kg.</summary>
     /// <param name="length">m.</param> <param name="width">m.</param> <param name="thickness">m.</param>
