@@ -12,10 +12,18 @@ public static class PlateLoads
     /// <param name="left">Least x, m.</param> <param name="low">Least y, m.</param> <param name="right">Greatest x, m.</param>
     /// <param name="high">Greatest y, m.</param> <param name="pressure">Pa, down.</param>
     /// <returns>The force applied, N.</returns>
-    public static double AddPatch(double[] loads, PlatePanel panel, double left, double low, double right, double high, double pressure)
+    public static double AddPatch(double[] loads, PlatePanel panel, double left, double low, double right, double high, double pressure) =>
+        AddPolygon(loads, panel, [(left, low), (right, low), (right, high), (left, high)], pressure);
+
+    /// <summary>A uniform pressure on a convex polygon; what falls off the panel is not applied.</summary>
+    /// <param name="loads">Forces to add to, three a node.</param> <param name="panel">The panel.</param>
+    /// <param name="polygon">Corners, m.</param> <param name="pressure">Pa, down.</param>
+    /// <returns>The force applied, N.</returns>
+    public static double AddPolygon(double[] loads, PlatePanel panel, IReadOnlyList<(double X, double Y)> polygon, double pressure)
     {
+        var (left, right) = (polygon.Min(p => p.X), polygon.Max(p => p.X));
+        var (low, high) = (polygon.Min(p => p.Y), polygon.Max(p => p.Y));
         var applied = 0.0;
-        (double X, double Y)[] patch = [(left, low), (right, low), (right, high), (left, high)];
         for (var e = 0; e < panel.Elements; e++)
         {
             var quad = panel.ElementQuad(e);
@@ -23,8 +31,8 @@ public static class PlateLoads
                 || Math.Min(Math.Min(quad.X0, quad.X1), Math.Min(quad.X2, quad.X3)) >= right
                 || Math.Max(Math.Max(quad.Y0, quad.Y1), Math.Max(quad.Y2, quad.Y3)) <= low
                 || Math.Min(Math.Min(quad.Y0, quad.Y1), Math.Min(quad.Y2, quad.Y3)) >= high) continue;
-            var common = ConvexClip.Of(patch, [(quad.X0, quad.Y0), (quad.X1, quad.Y1), (quad.X2, quad.Y2), (quad.X3, quad.Y3)]);
-            if (common.Count >= 3) applied += AddPolygon(loads, quad, panel.ElementNodes(e), common, pressure);
+            var common = ConvexClip.Of(polygon, [(quad.X0, quad.Y0), (quad.X1, quad.Y1), (quad.X2, quad.Y2), (quad.X3, quad.Y3)]);
+            if (common.Count >= 3) applied += AddPart(loads, quad, panel.ElementNodes(e), common, pressure);
         }
 
         return applied;
@@ -89,7 +97,7 @@ public static class PlateLoads
         }
     }
 
-    private static double AddPolygon(double[] loads, in Quad quad, int[] nodes, List<(double X, double Y)> polygon, double pressure)
+    private static double AddPart(double[] loads, in Quad quad, int[] nodes, List<(double X, double Y)> polygon, double pressure)
     {
         Span<double> shape = stackalloc double[PlateElement.Nodes];
         var applied = 0.0;
