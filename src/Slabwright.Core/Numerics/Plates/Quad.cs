@@ -37,7 +37,7 @@ internal readonly record struct Quad(double X0, double Y0, double X1, double Y1,
             var j = Jacobian(r, s);
             var (dr, ds) = ((j.YS * (x - px) - j.XS * (y - py)) / j.Determinant, (j.XR * (y - py) - j.YR * (x - px)) / j.Determinant);
             (r, s) = (r + dr, s + ds);
-            if (Math.Abs(dr) + Math.Abs(ds) < 1e-13) return (r, s);
+            if (Math.Abs(dr) + Math.Abs(ds) < 1e-9) return (r, s);
         }
 
         throw new ArithmeticException("The place could not be found in a degenerate quadrilateral.");
