@@ -72,6 +72,20 @@ public class FatigueAndDowelLaws
             DowelBar.FaceDeflection(1000, joint, beta, diameter, Steel), DowelSpring.BuriedDeflection(0, 1000, joint, beta, diameter, Steel), 1e-12);
     }, iter: 50);
 
+    /// <summary>The cube form is the cylinder form with f'c = 0.8 fck.</summary>
+    [Fact]
+    public void Both_allowable_bearings_are_one() => Assert.Equal(
+        DowelBar.AllowableBearing(0.0381, 0.8 * 40e6), DowelBar.AllowableBearingFromCube(0.0381, 40e6), 1.0);
+
+    /// <summary>Loaded and unloaded side add up to the free edge, and their ratio is the transfer.</summary>
+    [Fact]
+    public void Both_sides_add_up_to_the_free_edge() => Gen.Select(Gen.Double[0.0001, 0.01], Gen.Double[0, 1]).Sample((free, transfer) =>
+    {
+        var (loaded, unloaded) = (LoadTransfer.LoadedSide(free, transfer), LoadTransfer.UnloadedSide(free, transfer));
+        Assert.Equal(free, loaded + unloaded, 1e-12);
+        Assert.Equal(transfer, unloaded / loaded, 1e-12);
+    });
+
     /// <summary>The turning part is the face slope over the gap: the slope by differences of the buried deflection.</summary>
     [Fact]
     public void The_turning_part_is_the_slope_at_the_face()

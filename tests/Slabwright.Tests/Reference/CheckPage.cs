@@ -17,7 +17,7 @@ internal static class CheckPage
         page.Append("shares of the published value. \"From memory\" marks publications whose page was not at hand, \"worked independently\" ");
         page.Append("values computed outside this program from the statement given.\n\n");
         page.Append(CultureInfo.InvariantCulture, $"{rows.Count} values; {rows.Count - wrong} come out within their tolerance, ");
-        page.Append(CultureInfo.InvariantCulture, $"{wrong} cannot be reproduced and {(wrong == 1 ? "is" : "are")} shown as such.\n");
+        page.Append(CultureInfo.InvariantCulture, $"{wrong} cannot be reproduced by any reading and {(wrong == 1 ? "is" : "are")} shown as such.\n");
         foreach (var section in rows.GroupBy(r => r.Section).OrderBy(s => Order(s.Key)).ThenBy(s => s.Key, StringComparer.Ordinal))
         {
             page.Append($"\n## {section.Key}\n");
@@ -33,17 +33,24 @@ internal static class CheckPage
         foreach (var row in rows)
         {
             var remark = row.NotReproduced ? "**Not reproduced.** " + row.Remark : row.Remark;
-            page.Append($"| {row.Item} | {row.What} | {Number(row.Published, row.Unit)} | {Number(row.Ours, row.Unit)} | {Share(row)} | {remark} |\n");
+            page.Append($"| {row.Item} | {row.What} | {AsPrinted(row)} | {Number(row.Ours, row.Unit)} | {Share(row)} | {remark} |\n");
         }
     }
 
-    private static string Number(double value, string unit) => $"{MeasureText.Significant(value, 5)} {unit}".TrimEnd();
+    private static string Number(double value, string unit) => $"{MeasureText.Significant(value, 6)} {unit}".TrimEnd();
+
+    private static string AsPrinted(CheckRow row)
+    {
+        if (double.IsInfinity(row.Published)) return "unlimited";
+        var plain = Math.Abs(row.Published) is 0 or (>= 1e-5 and < 1e9) ? "#,0.##########" : "0.######e0";
+        return $"{row.Published.ToString(plain, CultureInfo.InvariantCulture)} {row.Unit}".TrimEnd();
+    }
 
     private static string Share(CheckRow row)
     {
         if (row.Ours == row.Published || Math.Abs(row.Deviation) < 5e-6) return "0";
         return row.Published == 0 || double.IsInfinity(row.Deviation)
-            ? MeasureText.Significant(row.Ours, 5)
+            ? MeasureText.Significant(row.Ours, 6)
             : (100 * row.Deviation).ToString("+0.000;−0.000", CultureInfo.InvariantCulture) + " %";
     }
 

@@ -28,6 +28,17 @@ public sealed class FaultingModelChecks : ICheckRows
         yield return Row("greatest faulting before traffic", 0.1218, FaultingModel.FirstGreatest(set, Site) / Inch, "in", 0.00005);
         yield return Row("faulting of month 1", 1.6145e-6, month.Faulting / Inch, "in", 0.0005e-6);
         yield return Row("greatest faulting after month 1, as printed", 0.2378, month.Greatest / Inch, "in", 0.00005);
+        foreach (var (later, name, growth, step, greatest) in new[]
+        {
+            (FaultingCoefficients.Manual2008, "set of 2008", 0.0026817, 1.2857e-06, 0.2751), (FaultingCoefficients.Recalibrated2015, "set of 2015", 0.0046668, 3.2768e-06, 0.9102),
+        })
+        {
+            var first = FaultingModel.Run(later, Site, [0.05 * Pound / Inch], FaultingStep.Printed, growthShare: 1)[0];
+            yield return Row($"C34, {name}", growth, FaultingModel.GrowthFactor(later, 0.10), "", 5e-8);
+            yield return Row($"faulting of month 1, {name}", step, first.Faulting / Inch, "in", 5e-11);
+            yield return Row($"greatest faulting after month 1, {name}", greatest, first.Greatest / Inch, "in", 0.00005);
+        }
+
         yield return Row("new bars 120 d²/h, 1½ in in 10 in", 27, JointWear.NewBars(1.5 * Inch, 10 * Inch), "", 1e-9);
         yield return Row("the same from the older print, 152.8 Ad/h", 152.8 * Math.PI / 4 * 2.25 / 10, JointWear.NewBars(1.5 * Inch, 10 * Inch), "", 0.003);
         yield return Row(
