@@ -1,4 +1,14 @@
+using System.Collections.Immutable;
+using Slabwright.Core.Pavement;
+using Slabwright.Core.RuleSets;
+
 namespace Slabwright.Core.Boundaries;
+
+/// <summary>The bars of a lane's transverse joints, as the boundaries need them: they are designed before anything is cut.</summary>
+/// <param name="Dowels">Dowels across a joint; 0 where the lane goes without.</param>
+/// <param name="TieBars">Tie bars across a tied end.</param>
+/// <param name="TieOneEndUpTo">Repairs of reinforced slabs up to this length have one end tied, m; 0: none.</param>
+public sealed record LaneBars(int Dowels, int TieBars, double TieOneEndUpTo);
 
 /// <summary>
 /// Planning choices no rule set makes. The two weights are the project's own measure of neatness in currency units, not a price; set
@@ -36,6 +46,9 @@ public sealed record BoundaryOptions
     /// <summary>Depth of loose base taken out, m.</summary>
     public double LooseBaseDepth { get; init; }
 
+    /// <summary>Bars by lane number; a lane not named has the dowels its rule set states and ties no end.</summary>
+    public ImmutableDictionary<int, LaneBars> Bars { get; init; } = ImmutableDictionary<int, LaneBars>.Empty;
+
     /// <summary>True to solve again without each rule.</summary>
     public bool RuleCosts { get; init; } = true;
 
@@ -47,4 +60,8 @@ public sealed record BoundaryOptions
 
     /// <summary>A large removal is reported up to this share above the cost of separate repairs.</summary>
     public double LargeRemovalWithin { get; init; } = 0.10;
+
+    /// <summary>The bars of a lane.</summary>
+    internal LaneBars BarsOf(Lane lane, JointLimits joints) =>
+        Bars.GetValueOrDefault(lane.Number) ?? new LaneBars(joints.StatedDowels(lane.Width), 0, 0);
 }

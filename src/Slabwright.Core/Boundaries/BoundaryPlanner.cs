@@ -32,7 +32,7 @@ public static class BoundaryPlanner
         if (prices.Find(PayRole.FullDepthArea) is not { UnitPrice: > 0 }) findings.Add(DemandChecks.NoAreaPrice());
         var study = new PlanStudies(road, problem, solution, rules, options, cancel);
         return new BoundaryResult(
-            new RepairBuilder(road, problem, rules, usable).Build(solution.Repairs),
+            new RepairBuilder(road, problem, rules, options, usable).Build(solution.Repairs),
             study.Cost,
             options.RuleCosts ? study.RuleCosts() : [],
             options.CurvePoints > 0 ? study.Curve() : [],

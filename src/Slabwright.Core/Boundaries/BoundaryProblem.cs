@@ -183,6 +183,22 @@ public sealed record ProblemLane
     /// <summary>Drilled dowels of one end.</summary>
     public required long DowelledEndCost { get; init; }
 
+    /// <summary>True where no joint of the lane has dowels: every end relies on interlock or on the base.</summary>
+    public bool Undowelled { get; init; }
+
+    /// <summary>Tie bars of one tied end.</summary>
+    public long TiedEndCost { get; init; }
+
+    /// <summary>Repairs up to this length inside reinforced slabs have one of two dowelled ends tied; 0 for none.</summary>
+    public long TieOneEndUpTo { get; init; }
+
+    /// <summary>Stretches of reinforced slabs; used where <see cref="TieOneEndUpTo"/> is above 0.</summary>
+    public ImmutableArray<TickSpan> Reinforced { get; init; } = [];
+
+    /// <summary>True where one of the two dowelled ends of a repair is tied.</summary>
+    public bool TiesOneEnd(long from, long to) =>
+        to - from <= TieOneEndUpTo && Reinforced.Any(r => r.From <= from && to <= r.To);
+
     /// <summary>One new joint inside a repair.</summary>
     public required long InnerJointCost { get; init; }
 

@@ -47,7 +47,7 @@ internal sealed class LaneModel
 
     public long LeastLength(Cut start, Cut end)
     {
-        var least = start.Undowelled && end.Undowelled ? Problem.Limits.LeastLengthUndowelled : Problem.Limits.LeastLength;
+        var least = Lane.Undowelled || (start.Undowelled && end.Undowelled) ? Problem.Limits.LeastLengthUndowelled : Problem.Limits.LeastLength;
         return Problem.Limits.OrHalfSlab ? Math.Min(least, HalfSlab(start.At, end.At)) : least;
     }
 

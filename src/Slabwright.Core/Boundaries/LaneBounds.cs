@@ -25,7 +25,7 @@ internal sealed class LaneBounds
         SpanRate = concreteSides * FaceGap;
         JointLoss = laneSides * _prices.SpannedJoint;
         LeastSlope = lane.Classes.Min(c => c.Rate) + lane.ExtraRate + _sideLeast - laneSides * RefundRate;
-        MostSaved = lane.FixedCost + 4 * lane.DowelledEndCost + 2 * ClassSpread() + 16 * lane.InnerJointCost
+        MostSaved = lane.FixedCost + 4 * Math.Max(lane.DowelledEndCost, lane.TieOneEndUpTo > 0 ? lane.TiedEndCost : 0) + 2 * ClassSpread() + 16 * lane.InnerJointCost
             + concreteSides * FaceGap * 4 * tieFrom + laneSides * (16 * _prices.SpannedJoint + 8 * _prices.UnmatchedEnd);
     }
 

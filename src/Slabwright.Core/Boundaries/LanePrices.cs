@@ -9,16 +9,6 @@ namespace Slabwright.Core.Boundaries;
 /// <summary>The price list as whole-number rates for one lane.</summary>
 internal sealed class LanePrices(PriceList prices, RuleSet rules, BoundaryOptions options)
 {
-    private const double FirstBarFromEdge = 12 * 0.0254;
-
-    /// <summary>Bars across a joint of a lane.</summary>
-    /// <remarks>Full width: bars at the spacing, first bar 12 in from the edge. Source: WSDOT dowel bars, 2013 (WA-13).</remarks>
-    public static int Bars(JointLimits joints, double width)
-    {
-        if (joints.DowelsPerWheelPath is { } perPath) return 2 * perPath.Value;
-        return (int)Math.Floor((width - 2 * FirstBarFromEdge) / joints.DowelSpacing.Value + 1e-9) + 1;
-    }
-
     /// <summary>Money units of one base unit (m, m², m³ or each) of a role; 0 where the list does not pay it.</summary>
     public double Each(PayRole role) =>
         prices.Find(role) is { } item ? (double)item.UnitPrice / item.Unit.Factor * BoundaryProblem.MoneyPerUnit : 0;
@@ -38,10 +28,14 @@ internal sealed class LanePrices(PriceList prices, RuleSet rules, BoundaryOption
     public long Fixed(double width) => Whole(
         Each(PayRole.RepairSetUp) + 2 * width * (Each(PayRole.TransverseSawCut) + Each(PayRole.TransverseSeal)));
 
-    public long DowelledEnd(double width) => Whole(Bars(rules.Joints, width) * Each(PayRole.DrilledDowel));
+    public long DowelledEnd(Lane lane) => Whole(Bars(lane).Dowels * Each(PayRole.DrilledDowel));
 
-    public long InnerJoint(double width) => Whole(width * Each(PayRole.TransverseSeal)
-        + (rules.Joints.DowelIntermediateJoints.Value ? Bars(rules.Joints, width) * Each(PayRole.BasketDowel) : 0));
+    public long TiedEnd(Lane lane) => Whole(Bars(lane).TieBars * Each(PayRole.TieBar));
+
+    public LaneBars Bars(Lane lane) => options.BarsOf(lane, rules.Joints);
+
+    public long InnerJoint(Lane lane) => Whole(lane.Width * Each(PayRole.TransverseSeal)
+        + (rules.Joints.DowelIntermediateJoints.Value ? Bars(lane).Dowels * Each(PayRole.BasketDowel) : 0));
 
     public long LiftCut(double width) => Whole(width * Each(PayRole.InternalSawCut));
 

@@ -24,12 +24,16 @@ public static class PlanPricing
 
     private static decimal Transverse(PriceList prices, Repair repair)
     {
-        var ends = repair.Start.Bars + repair.End.Bars;
+        var (drilled, tied) = (Ends(repair, JointDesign.Dowelled), Ends(repair, JointDesign.Tied));
         var inner = repair.Intermediate.Sum(j => j.Bars);
         return Amount(prices, PayRole.RepairSetUp, 1) + Amount(prices, PayRole.TransverseSawCut, 2 * repair.Width)
             + Amount(prices, PayRole.TransverseSeal, (2 + repair.Intermediate.Length) * repair.Width)
-            + Amount(prices, PayRole.DrilledDowel, ends) + Amount(prices, PayRole.BasketDowel, inner);
+            + Amount(prices, PayRole.DrilledDowel, drilled) + Amount(prices, PayRole.TieBar, tied)
+            + Amount(prices, PayRole.BasketDowel, inner);
     }
+
+    private static int Ends(Repair repair, JointDesign design) =>
+        (repair.Start.Design == design ? repair.Start.Bars : 0) + (repair.End.Design == design ? repair.End.Bars : 0);
 
     private static decimal Area(PriceList prices, Repair repair, BoundaryOptions options)
     {

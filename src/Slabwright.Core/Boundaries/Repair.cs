@@ -63,7 +63,11 @@ public enum LongitudinalFace
 /// <param name="To">Metres along the road.</param>
 /// <param name="Face">How it meets its neighbour.</param>
 /// <param name="TieBarsSevered">True where old tie bars cross the joint and the longitudinal cut severs them.</param>
-public sealed record FaceStretch(double From, double To, LongitudinalFace Face, bool TieBarsSevered);
+public sealed record FaceStretch(double From, double To, LongitudinalFace Face, bool TieBarsSevered)
+{
+    /// <summary>Why the face is as it is; null for plans drawn by hand.</summary>
+    public Reason? Because { get; init; }
+}
 
 /// <summary>
 /// One piece of concrete to be removed and replaced over the full width of one lane. Repairs that lie beside one another in adjoining

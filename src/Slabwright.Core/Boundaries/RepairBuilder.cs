@@ -13,14 +13,15 @@ internal sealed class RepairBuilder
     private readonly Road _road;
     private readonly BoundaryProblem _problem;
     private readonly RuleSet _rules;
+    private readonly BoundaryOptions _options;
     private readonly ILookup<int, RemovalDemand> _demands;
     private readonly CutRules[] _cuts;
     private readonly NewJoints[] _joints;
     private readonly RepairReasons _reasons;
 
-    public RepairBuilder(Road road, BoundaryProblem problem, RuleSet rules, IEnumerable<RemovalDemand> demands)
+    public RepairBuilder(Road road, BoundaryProblem problem, RuleSet rules, BoundaryOptions options, IEnumerable<RemovalDemand> demands)
     {
-        (_road, _problem, _rules) = (road, problem, rules);
+        (_road, _problem, _rules, _options) = (road, problem, rules, options);
         _demands = demands.ToLookup(d => d.Lane);
         _cuts = [.. problem.Lanes.Select(l => new CutRules(problem, l))];
         _joints = Array.ConvertAll(_cuts, c => new NewJoints(problem, c));
@@ -44,7 +45,10 @@ internal sealed class RepairBuilder
         _cuts[chosen.Lane].TryCut(chosen.To, false, true, out var end);
         var inner = new List<long>();
         _joints[chosen.Lane].Find(chosen.From, chosen.To, inner);
-        var faces = new RepairFaces(_road, _problem, chosen, inner, byLane);
+        var faces = new RepairFaces(_road, _problem, _rules.Joints, chosen, inner, byLane);
+        var bars = _options.BarsOf(lane, _rules.Joints);
+        var tied = start.Dowelled && end.Dowelled && !_problem.Lanes[chosen.Lane].Undowelled && _problem.Lanes[chosen.Lane].TiesOneEnd(chosen.From, chosen.To);
+        var tieStart = tied && ShorterBefore(chosen);
         return new Repair
         {
             Id = "R" + number.ToString("000", CultureInfo.InvariantCulture),
@@ -54,9 +58,9 @@ internal sealed class RepairBuilder
             Width = lane.Width,
             Thickness = lane.SectionAt((from + to) / 2).Thickness,
             Kind = Kind(_problem.Lanes[chosen.Lane], chosen),
-            Start = EndJoint(start, lane.Width),
-            End = EndJoint(end, lane.Width),
-            Intermediate = [.. inner.Select(at => InnerJoint(chosen.Lane, at, lane.Width))],
+            Start = EndJoint(start, bars, tieStart),
+            End = EndJoint(end, bars, tied && !tieStart),
+            Intermediate = [.. inner.Select(at => InnerJoint(chosen.Lane, at, bars))],
             LeftFace = faces.Side(left: true),
             RightFace = faces.Side(left: false),
             Group = group,
@@ -68,25 +72,38 @@ internal sealed class RepairBuilder
     private RemovalDemand[] Held(int lane, ChosenRepair chosen) =>
         [.. _demands[lane].Where(d => Ticks.FromMetres(d.From) >= chosen.From && Ticks.FromMetres(d.To) <= chosen.To).OrderBy(d => d.From)];
 
-    private RepairJoint EndJoint(Cut cut, double width)
+    private static RepairJoint EndJoint(Cut cut, LaneBars bars, bool tied)
     {
         var design = cut.Standing switch
         {
             JointKind.PavementEnd or JointKind.Expansion => JointDesign.Isolated,
             JointKind.Undowelled => JointDesign.Undowelled,
-            _ => JointDesign.Dowelled,
+            _ when tied => JointDesign.Tied,
+            _ => bars.Dowels > 0 ? JointDesign.Dowelled : JointDesign.Undowelled,
         };
-        return new RepairJoint(Ticks.ToMetres(cut.At), design, cut.Standing is not null,
-            design == JointDesign.Dowelled ? LanePrices.Bars(_rules.Joints, width) : 0);
+        var number = design switch { JointDesign.Dowelled => bars.Dowels, JointDesign.Tied => bars.TieBars, _ => 0 };
+        return new RepairJoint(Ticks.ToMetres(cut.At), design, cut.Standing is not null, number);
     }
 
-    private RepairJoint InnerJoint(int lane, long at, double width)
+    /// <summary>
+    /// True where the old piece before the repair is no longer than the one after it: the tied end goes to the shorter piece, so that the
+    /// panel tied together stays short and the working joint opens least.
+    /// </summary>
+    private bool ShorterBefore(ChosenRepair chosen)
     {
-        var dowelled = _rules.Joints.DowelIntermediateJoints.Value;
+        var joints = _problem.Lanes[chosen.Lane].Joints;
+        var (before, after) = (_cuts[chosen.Lane].JointFrom(chosen.From) - 1, _cuts[chosen.Lane].JointFrom(chosen.To + 1));
+        if (before < 0 || after >= joints.Length) return after >= joints.Length;
+        return chosen.From - joints[before].At <= joints[after].At - chosen.To;
+    }
+
+    private RepairJoint InnerJoint(int lane, long at, LaneBars bars)
+    {
+        var dowelled = _rules.Joints.DowelIntermediateJoints.Value && bars.Dowels > 0;
         var joints = _problem.Lanes[lane].Joints;
         var n = _cuts[lane].JointFrom(at);
         return new RepairJoint(Ticks.ToMetres(at), dowelled ? JointDesign.Dowelled : JointDesign.Undowelled,
-            n < joints.Length && joints[n].At == at, dowelled ? LanePrices.Bars(_rules.Joints, width) : 0);
+            n < joints.Length && joints[n].At == at, dowelled ? bars.Dowels : 0);
     }
 
     /// <summary>Whole slabs held: none is a repair, one a slab replacement, more a slab run.</summary>

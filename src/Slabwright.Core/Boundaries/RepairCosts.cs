@@ -67,14 +67,19 @@ internal sealed class RepairCosts
         (candidate.From, candidate.To, candidate.Weights) = (start.At, end.At, 0);
         var length = candidate.Length;
         _newJoints.Find(start.At, end.At, _inner);
-        candidate.Cost = _lane.FixedCost + AreaCost(length) + EndCost(start) + EndCost(end)
+        candidate.Cost = _lane.FixedCost + AreaCost(length) + EndCosts(start, end)
             + _inner.Count * _lane.InnerJointCost + LiftCuts(length) * _lane.LiftCutCost;
         AddLeft(candidate);
         AddRight(candidate);
         candidate.Cost += candidate.Weights;
     }
 
-    public long EndCost(Cut cut) => cut.Dowelled ? _lane.DowelledEndCost : 0;
+    private long EndCosts(Cut start, Cut end)
+    {
+        var dowelled = (start.Dowelled ? 1 : 0) + (end.Dowelled ? 1 : 0);
+        var tied = dowelled == 2 && _lane.TieOneEndUpTo > 0 && _lane.TiesOneEnd(start.At, end.At);
+        return dowelled * _lane.DowelledEndCost + (tied ? _lane.TiedEndCost - _lane.DowelledEndCost : 0);
+    }
 
     public long LiftCuts(long length) => (length + _problem.Prices.LiftPiece - 1) / _problem.Prices.LiftPiece - 1;
 
@@ -86,7 +91,8 @@ internal sealed class RepairCosts
     /// <param name="from">Reach.</param> <param name="to">Reach.</param> <param name="start">First cut.</param> <param name="end">Last cut.</param>
     public (long Cost, long Weights) Sure(long from, long to, Cut start, Cut end)
     {
-        var ends = 2 * _lane.DowelledEndCost;
+        var ends = _lane.DowelledEndCost
+            + (_lane.TieOneEndUpTo > 0 ? Math.Min(_lane.TiedEndCost, _lane.DowelledEndCost) : _lane.DowelledEndCost);
         for (var n = FirstJoint(_lane.Joints, from); n < _lane.Joints.Length && _lane.Joints[n].At <= to; n++)
         {
             if (!Cut.CarriesDowels(_lane.Joints[n].Kind)) ends = 0;

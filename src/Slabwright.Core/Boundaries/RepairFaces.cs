@@ -1,26 +1,29 @@
 using System.Collections.Immutable;
+using Slabwright.Core.Evidence;
 using Slabwright.Core.Measures;
 using Slabwright.Core.Pavement;
+using Slabwright.Core.RuleSets;
 
 namespace Slabwright.Core.Boundaries;
 
 /// <summary>The long sides of one repair, stretch by stretch.</summary>
 internal sealed class RepairFaces(
-    Road road, BoundaryProblem problem, ChosenRepair repair, List<long> inner, ILookup<int, ChosenRepair> byLane)
+    Road road, BoundaryProblem problem, JointLimits limits, ChosenRepair repair, List<long> inner, ILookup<int, ChosenRepair> byLane)
 {
     public ImmutableArray<FaceStretch> Side(bool left)
     {
         var lane = problem.Lanes[repair.Lane];
         var side = left ? lane.Left : lane.Right;
         var edge = left ? road.Lanes[repair.Lane].LeftEdge : road.Lanes[repair.Lane].RightEdge;
-        if (!side.Concrete) return [Stretch(repair.From, repair.To, Open(edge), false)];
+        if (!side.Concrete) return [Stretch(repair.From, repair.To, Open(edge), false, null)];
         var tied = edge is LaneEdge.TiedLane or LaneEdge.TiedConcreteShoulder;
         var closed = Closed(side, left);
-        if (side.Lane < 0) return [Stretch(repair.From, repair.To, closed, tied)];
+        if (side.Lane < 0) return [Stretch(repair.From, repair.To, closed.Face, tied, closed.Because)];
         return Along(problem.Lanes[side.Lane], side.Lane, closed, edge, tied);
     }
 
-    private ImmutableArray<FaceStretch> Along(ProblemLane neighbour, int index, LongitudinalFace closed, LaneEdge edge, bool tied)
+    private ImmutableArray<FaceStretch> Along(
+        ProblemLane neighbour, int index, (LongitudinalFace Face, Reason Because) closed, LaneEdge edge, bool tied)
     {
         var breaks = new SortedSet<long> { repair.From, repair.To, neighbour.From, neighbour.To };
         foreach (var other in byLane[index]) breaks.UnionWith([other.From, other.To]);
@@ -31,21 +34,41 @@ internal sealed class RepairFaces(
             var (from, to) = (places[n - 1], places[n]);
             var concrete = from >= neighbour.From && to <= neighbour.To;
             var shared = byLane[index].Any(o => o.From <= from && to <= o.To);
-            var face = !concrete ? Open(edge) : shared ? LongitudinalFace.SharedWithRepair : closed;
-            stretches.Add(Stretch(from, to, face, concrete && tied));
+            var face = !concrete ? Open(edge) : shared ? LongitudinalFace.SharedWithRepair : closed.Face;
+            stretches.Add(Stretch(from, to, face, concrete && tied, concrete && !shared ? closed.Because : null));
         }
 
         return stretches.ToImmutable();
     }
 
-    /// <summary>Against old concrete: tied where the repair is long enough and matches every joint it spans, isolated otherwise.</summary>
-    private LongitudinalFace Closed(ProblemSide side, bool left)
+    /// <summary>
+    /// Against old concrete: tied where the repair is long enough and matches every joint and working crack it spans, isolated otherwise.
+    /// </summary>
+    private (LongitudinalFace Face, Reason Because) Closed(ProblemSide side, bool left)
     {
-        if (repair.To - repair.From < problem.Prices.TieFrom) return LongitudinalFace.Isolated;
-        if (side.Lane < 0) return LongitudinalFace.Tied;
-        return problem.Lanes[side.Lane].Joints.Any(j => Unmatched(j, left ? j.AtRight : j.AtLeft))
-            ? LongitudinalFace.Isolated
-            : LongitudinalFace.Tied;
+        var length = new ReasonInput("length", BoundaryWords.Length(repair.To - repair.From));
+        if (limits.TieLongitudinalFrom is not { } from)
+        {
+            return (LongitudinalFace.Isolated, new("side isolated", "The rule set ties no lane joint: a board stands full depth against the old concrete.",
+                SourceRef.CommonPractice, [length]));
+        }
+
+        if (repair.To - repair.From < problem.Prices.TieFrom)
+        {
+            return (LongitudinalFace.Isolated, new("side isolated", $"Shorter than {BoundaryWords.Length(from.Value)}, from which lane joints are tied: a "
+                + "board stands full depth against the old concrete.", from.Source, [length]));
+        }
+
+        var spanned = side.Lane < 0
+            ? []
+            : problem.Lanes[side.Lane].Joints.Where(j => Unmatched(j, left ? j.AtRight : j.AtLeft)).ToArray();
+        if (spanned.Length == 0)
+            return (LongitudinalFace.Tied, new("side tied", $"At least {BoundaryWords.Length(from.Value)} long, and no joint or working crack of the "
+                + "neighbour ends at its side without a joint of its own there.", from.Source, [length]));
+        var first = spanned[0];
+        return (LongitudinalFace.Isolated, new("side isolated", $"Spans a {BoundaryWords.Name(first.Kind)} of the next lane that no joint of the repair meets; "
+            + "a board keeps it from running on into the repair.", new SourceRef("FHWA-CPPG", "longitudinal joint", SourceStatus.FromMemory),
+            [length, new("neighbour's joint at", BoundaryWords.Station(road, Ticks.ToMetres(first.At)))]));
     }
 
     private bool Unmatched(ProblemJoint joint, long at)
@@ -58,6 +81,6 @@ internal sealed class RepairFaces(
     private static LongitudinalFace Open(LaneEdge edge) =>
         edge is LaneEdge.Curb or LaneEdge.Unpaved ? LongitudinalFace.Formed : LongitudinalFace.FormedAgainstShoulder;
 
-    private static FaceStretch Stretch(long from, long to, LongitudinalFace face, bool severed) =>
-        new(Ticks.ToMetres(from), Ticks.ToMetres(to), face, severed);
+    private static FaceStretch Stretch(long from, long to, LongitudinalFace face, bool severed, Reason? because) =>
+        new(Ticks.ToMetres(from), Ticks.ToMetres(to), face, severed) { Because = because };
 }

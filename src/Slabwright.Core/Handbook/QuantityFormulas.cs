@@ -3,6 +3,7 @@ using Slabwright.Core.Evidence;
 using Slabwright.Core.Joints;
 using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Measures;
+using Slabwright.Core.Pavement;
 using Slabwright.Core.Quantities;
 using static Slabwright.Core.Handbook.Entry;
 
@@ -154,7 +155,7 @@ internal static class QuantityFormulas
         Outputs = [new("n", "Dowels", Plain, Whole: true)],
         Source = Seen("WA-13", "12 in centres, first bar 12 in from the edge"),
         Notes = "Near a curb leave out the bars within 24 in of its back (SU-5G2).",
-        Work = s => s.Result("n", UnjointedLength.FullWidthDowels(s["width"], s["edge"], s["spacing"])),
+        Work = s => s.Result("n", BarRow.FullWidthCount(s["width"], s["edge"], s["spacing"])),
         Examples = [Example("12-ft lane", ["width", "12 ft"], [new("n", "11", 0)], ByHand)],
     };
 

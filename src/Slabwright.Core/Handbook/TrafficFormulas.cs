@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Slabwright.Core.Closures;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Measures;
+using Slabwright.Core.Pavement;
 using static Slabwright.Core.Handbook.Entry;
 
 namespace Slabwright.Core.Handbook;

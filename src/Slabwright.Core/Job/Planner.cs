@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
+using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Quantities;
 using Slabwright.Core.RuleSets;
 using Slabwright.Core.Survey;
@@ -30,7 +31,7 @@ public sealed record PlanOptions
 public readonly record struct PlanProgress(string Step, int Number, int Of);
 
 /// <summary>
-/// The main job: survey to treatments, removal demands, boundaries, surface works, quantities and cost range, each step handed the
+/// The main job: survey to treatments, layouts of the joints, removal demands, boundaries, joints, surface works, quantities and cost range, each step handed the
 /// records of the one before. Pure: the same project gives the same plan.
 /// </summary>
 public static class Planner
@@ -44,28 +45,37 @@ public static class Planner
         Project project, PlanOptions? options = null, Action<PlanProgress>? progress = null, CancellationToken cancel = default)
     {
         options ??= PlanOptions.Whole;
-        var steps = options.Range ? 4 : 3;
+        var steps = options.Range ? 5 : 4;
         var road = project.Road;
 
         progress?.Invoke(new PlanProgress("treatments", 1, steps));
         var treatments = Treat(project);
         var disagreements = Disagreements.Find(road, project.Survey, [project.RuleSet, .. project.OtherRuleSets]);
 
-        progress?.Invoke(new PlanProgress("boundaries", 2, steps));
+        progress?.Invoke(new PlanProgress("joints", 2, steps));
+        var layouts = JointPlanner.Lanes(road, project.RuleSet, project.Prices, project.Settings.Joints);
+        var cutting = BoundaryOptionsOf(project, layouts.Lanes);
+        cancel.ThrowIfCancellationRequested();
+
+        progress?.Invoke(new PlanProgress("boundaries", 3, steps));
         var demands = Demand(project, treatments.Decisions, project.RuleSet.Boundaries);
         var boundaries = BoundaryPlanner.Plan(
-            road, demands.Demands, project.RuleSet, project.Prices, project.Settings.CutStep, BoundaryOptionsOf(project, options.Studies), cancel);
-        if (options.Studies) boundaries = WithDemandRules(project, treatments.Decisions, boundaries, cancel);
+            road, demands.Demands, project.RuleSet, project.Prices, project.Settings.CutStep, options.Studies ? cutting : PlanOnly(cutting), cancel);
+        if (options.Studies) boundaries = WithDemandRules(project, treatments.Decisions, boundaries, PlanOnly(cutting), cancel);
+        var joints = JointPlanner.Joints(
+            road, project.RuleSet, project.Settings.Joints, project.Survey.Cores, layouts.Lanes, boundaries.Repairs);
+        joints = joints with { Findings = [.. layouts.Findings, .. joints.Findings] };
+        boundaries = boundaries with { Repairs = joints.Fit(boundaries.Repairs) };
 
-        progress?.Invoke(new PlanProgress("quantities", 3, steps));
+        progress?.Invoke(new PlanProgress("quantities", 4, steps));
         var uncertain = Uncertain(project, demands.Demands);
         var surface = SurfaceWorks.From(road, project.Survey, treatments.Decisions, boundaries.Repairs);
         var quantities = QuantityStep.Run(
             road, boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement);
         if (options.Range)
         {
-            progress?.Invoke(new PlanProgress("cost range", 4, steps));
-            quantities = quantities with { Range = CostRange(project, uncertain.Demands, surface, cancel) };
+            progress?.Invoke(new PlanProgress("cost range", 5, steps));
+            quantities = quantities with { Range = CostRange(project, uncertain.Demands, surface, PlanOnly(cutting), cancel) };
         }
 
         return new RepairPlan
@@ -74,6 +84,7 @@ public static class Planner
             Disagreements = disagreements,
             Demands = demands.Demands,
             Boundaries = boundaries,
+            Joints = joints,
             SurfaceWorks = surface,
             Quantities = quantities,
             Findings =
@@ -82,6 +93,7 @@ public static class Planner
                 .. treatments.Findings,
                 .. demands.Findings,
                 .. boundaries.Findings,
+                .. joints.Findings,
                 .. uncertain.Findings,
                 .. QuantityFindings.For(boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement),
             ],
@@ -103,9 +115,9 @@ public static class Planner
 
     /// <summary>Adds the cost of the rules that shape the demands.</summary>
     private static BoundaryResult WithDemandRules(
-        Project project, ImmutableArray<TreatmentDecision> decisions, BoundaryResult boundaries, CancellationToken cancel)
+        Project project, ImmutableArray<TreatmentDecision> decisions, BoundaryResult boundaries, BoundaryOptions cutting, CancellationToken cancel)
     {
-        var options = BoundaryOptionsOf(project, studies: false) with { SpannedJointWeight = 0, UnmatchedEndWeight = 0 };
+        var options = cutting with { SpannedJointWeight = 0, UnmatchedEndWeight = 0 };
         var more = DemandRuleCosts.Of(project, decisions, demands => BoundaryPlanner.Plan(
             project.Road, demands, project.RuleSet, project.Prices, project.Settings.CutStep, options, cancel).Cost);
         return boundaries with { RuleCosts = boundaries.RuleCosts.AddRange(more) };
@@ -117,10 +129,10 @@ public static class Planner
 
     /// <summary>The trials of the cost range; each plans the boundaries anew. Surface works do not vary.</summary>
     private static CostRange CostRange(
-        Project project, ImmutableArray<UncertainDemand> demands, ImmutableArray<SurfaceWork> surface, CancellationToken cancel)
+        Project project, ImmutableArray<UncertainDemand> demands, ImmutableArray<SurfaceWork> surface, BoundaryOptions options,
+        CancellationToken cancel)
     {
         var (road, settings, rules) = (project.Road, project.Settings, project.RuleSet);
-        var options = BoundaryOptionsOf(project, studies: false);
         return CostRangeSimulation.Run(
             new CostRangeInput(road, demands, project.Prices, settings.Trials, settings.Seed),
             sampled =>
@@ -131,10 +143,12 @@ public static class Planner
             cancel: cancel);
     }
 
-    private static BoundaryOptions BoundaryOptionsOf(Project project, bool studies) =>
-        (studies ? BoundaryOptions.Default : BoundaryOptions.PlanOnly) with
-        {
-            LooseBaseShare = project.Settings.LooseBaseShare,
-            LooseBaseDepth = project.Settings.LooseBaseDepth,
-        };
+    private static BoundaryOptions BoundaryOptionsOf(Project project, ImmutableArray<LaneJointDesign> layouts) => BoundaryOptions.Default with
+    {
+        LooseBaseShare = project.Settings.LooseBaseShare,
+        LooseBaseDepth = project.Settings.LooseBaseDepth,
+        Bars = JointPlanner.Bars(project.Road, project.RuleSet, project.Settings.Joints, layouts),
+    };
+
+    private static BoundaryOptions PlanOnly(BoundaryOptions options) => options with { RuleCosts = false, CurvePoints = 0, LargeRemovals = false };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Evidence;
+using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Joints.Sealing;
 using Slabwright.Core.Measures;
@@ -41,6 +42,9 @@ public sealed record ProjectSettings
 
     /// <summary>Growth of damage between survey and work, by distress type; types not named use the default row.</summary>
     public GrowthModel Growth { get; init; } = GrowthModel.None;
+
+    /// <summary>What the project says about its joints.</summary>
+    public JointSettings Joints { get; init; } = JointSettings.Default;
 
     /// <summary>Sealing of the repair joints.</summary>
     public SealingSettings Sealing { get; init; } = SealingSettings.Default;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Evidence;
+using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Joints.Sealing;
 using Slabwright.Core.Quantities;
@@ -22,6 +23,9 @@ public sealed record RepairPlan
 
     /// <summary>The boundaries.</summary>
     public required BoundaryResult Boundaries { get; init; }
+
+    /// <summary>The joints: layouts of the lanes and every joint of every repair.</summary>
+    public JointPlan Joints { get; init; } = JointPlan.Empty;
 
     /// <summary>Sealing of the repair joints.</summary>
     public SealPlan Seals { get; init; } = SealPlan.Empty;

@@ -62,6 +62,16 @@ internal static class LimitTable
         new(Joints, "dowel_spacing", LimitShape.Length, Required: true),
         new(Joints, "least_dowel_diameter", LimitShape.Length, Required: true),
         new(Joints, "heavy_traffic_dowel_diameter", LimitShape.Length),
+        new(Joints, "heavy_traffic_dowels_per_wheel_path", LimitShape.Count),
+        new(Joints, "heavy_traffic_from_trucks_per_day", LimitShape.Number),
+        new(Joints, "diameter_per_thickness", LimitShape.Number),
+        new(Joints, "least_dowel_length", LimitShape.Length),
+        new(Joints, "least_embedment", LimitShape.Length),
+        new(Joints, "clear_of_curb", LimitShape.Length),
+        new(Joints, "undowelled_below_thickness", LimitShape.Length),
+        new(Joints, "undowelled_below_trucks_per_day", LimitShape.Number),
+        new(Joints, "least_transfer", LimitShape.Number),
+        new(Joints, "greatest_faulting", LimitShape.Length),
         new(Joints, "tie_longitudinal_from", LimitShape.Length),
         new(Joints, "tie_bar_spacing", LimitShape.Length),
         new(Joints, "one_end_tied_up_to", LimitShape.Length),
@@ -90,7 +100,7 @@ internal static class LimitTable
         };
     }
 
-    internal static JointLimits ToJoints(IReadOnlyDictionary<string, LimitValue> limits)
+    internal static JointLimits ToJoints(IReadOnlyDictionary<string, LimitValue> limits, ImmutableArray<DiameterStep> diameters)
     {
         LimitValue? At(string key) => limits.GetValueOrDefault($"{Joints}.{key}");
         return new JointLimits
@@ -99,6 +109,17 @@ internal static class LimitTable
             DowelSpacing = At("dowel_spacing")!.Number!,
             LeastDowelDiameter = At("least_dowel_diameter")!.Number!,
             HeavyTrafficDowelDiameter = At("heavy_traffic_dowel_diameter")?.Number,
+            HeavyTrafficDowelsPerWheelPath = At("heavy_traffic_dowels_per_wheel_path")?.Count,
+            HeavyTrafficFrom = At("heavy_traffic_from_trucks_per_day")?.Number,
+            DiameterPerThickness = At("diameter_per_thickness")?.Number,
+            DiametersByThickness = diameters,
+            LeastDowelLength = At("least_dowel_length")?.Number,
+            LeastEmbedment = At("least_embedment")?.Number,
+            ClearOfCurb = At("clear_of_curb")?.Number,
+            UndowelledBelowThickness = At("undowelled_below_thickness")?.Number,
+            UndowelledBelowTrucks = At("undowelled_below_trucks_per_day")?.Number,
+            LeastTransfer = At("least_transfer")?.Number,
+            GreatestFaulting = At("greatest_faulting")?.Number,
             TieLongitudinalFrom = At("tie_longitudinal_from")?.Number,
             TieBarSpacing = At("tie_bar_spacing")?.Number,
             OneEndTiedUpTo = At("one_end_tied_up_to")?.Number,
@@ -117,7 +138,9 @@ internal static class LimitTable
             Of(b.LongestUnjointed), Of(b.UnjointedThicknessesGranular), Of(b.UnjointedThicknessesTreated),
             Of(b.HiddenMarginFreezeThaw), Of(b.HiddenMargin),
             Of(j.DowelsPerWheelPath), Of(j.DowelSpacing), Of(j.LeastDowelDiameter), Of(j.HeavyTrafficDowelDiameter),
-            Of(j.TieLongitudinalFrom), Of(j.TieBarSpacing), Of(j.OneEndTiedUpTo), Of(j.DowelIntermediateJoints),
+            Of(j.HeavyTrafficDowelsPerWheelPath), Of(j.HeavyTrafficFrom), Of(j.DiameterPerThickness), Of(j.LeastDowelLength),
+            Of(j.LeastEmbedment), Of(j.ClearOfCurb), Of(j.UndowelledBelowThickness), Of(j.UndowelledBelowTrucks), Of(j.LeastTransfer),
+            Of(j.GreatestFaulting), Of(j.TieLongitudinalFrom), Of(j.TieBarSpacing), Of(j.OneEndTiedUpTo), Of(j.DowelIntermediateJoints),
         ];
         return Rows.Zip(values).Where(pair => pair.Second is not null).ToDictionary(pair => pair.First.Path, pair => pair.Second!);
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Evidence;
+using Slabwright.Core.Pavement;
 using Slabwright.Core.Survey;
 using Slabwright.Core.Treatments;
 
@@ -62,7 +63,20 @@ public sealed record BoundaryLimits
     public required Sourced<double> HiddenMargin { get; init; }
 }
 
-/// <summary>What the rule set asks of new joints, as far as boundaries and quantities need it.</summary>
+/// <summary>A least dowel diameter from a slab thickness on.</summary>
+/// <param name="Over">Holds for slabs at least this thick, m.</param>
+/// <param name="Exclusive">True where the slab must be thicker than <paramref name="Over"/>.</param>
+/// <param name="Diameter">Least diameter, m.</param>
+/// <param name="Sentence">What the row says.</param>
+/// <param name="Source">Where it comes from.</param>
+/// <param name="On">False for rows from memory until the engineer takes them over.</param>
+public sealed record DiameterStep(double Over, bool Exclusive, double Diameter, string Sentence, SourceRef Source, bool On = true)
+{
+    /// <summary>True when the row speaks of a slab of this thickness; a tenth of a millimetre is forgiven.</summary>
+    public bool Holds(double thickness) => On && (Exclusive ? thickness > Over + 1e-4 : thickness >= Over - 1e-4);
+}
+
+/// <summary>What the rule set asks of new joints.</summary>
 public sealed record JointLimits
 {
     /// <summary>Dowels in each wheel path; null where bars run over the full width.</summary>
@@ -77,6 +91,39 @@ public sealed record JointLimits
     /// <summary>Dowel diameter for heavy traffic, m; null where silent.</summary>
     public Sourced<double>? HeavyTrafficDowelDiameter { get; init; }
 
+    /// <summary>Dowels in each wheel path where traffic is heavy; null where the set makes no difference.</summary>
+    public Sourced<int>? HeavyTrafficDowelsPerWheelPath { get; init; }
+
+    /// <summary>Trucks a day in a lane from which its traffic is heavy; null where the set names none, and no lane is.</summary>
+    public Sourced<double>? HeavyTrafficFrom { get; init; }
+
+    /// <summary>Least diameter as a share of slab thickness; null where silent.</summary>
+    public Sourced<double>? DiameterPerThickness { get; init; }
+
+    /// <summary>Least diameters by slab thickness, rising; the last row that speaks of a slab holds. Empty where silent.</summary>
+    public ImmutableArray<DiameterStep> DiametersByThickness { get; init; } = [];
+
+    /// <summary>Least dowel length, m; null where silent.</summary>
+    public Sourced<double>? LeastDowelLength { get; init; }
+
+    /// <summary>Least embedment on each side of the joint, m; null where silent.</summary>
+    public Sourced<double>? LeastEmbedment { get; init; }
+
+    /// <summary>Least distance of a dowel from the back of a curb, m; null where silent.</summary>
+    public Sourced<double>? ClearOfCurb { get; init; }
+
+    /// <summary>Slabs thinner than this may go without dowels where <see cref="UndowelledBelowTrucks"/> allows it too, m; null: never.</summary>
+    public Sourced<double>? UndowelledBelowThickness { get; init; }
+
+    /// <summary>Fewer trucks a day in the lane than this may go without dowels; null: never.</summary>
+    public Sourced<double>? UndowelledBelowTrucks { get; init; }
+
+    /// <summary>Least deflection transfer of a dowelled joint, share; null where silent.</summary>
+    public Sourced<double>? LeastTransfer { get; init; }
+
+    /// <summary>Greatest mean faulting at the end of the design years, m; null where silent.</summary>
+    public Sourced<double>? GreatestFaulting { get; init; }
+
     /// <summary>Repairs at least this long are tied along the lane joint; null where faces are always isolated, m.</summary>
     public Sourced<double>? TieLongitudinalFrom { get; init; }
 
@@ -88,6 +135,12 @@ public sealed record JointLimits
 
     /// <summary>True where joints sawn inside a repair carry dowels.</summary>
     public required Sourced<bool> DowelIntermediateJoints { get; init; }
+
+    /// <summary>Dowels the set states for a joint, before any design: per wheel path, or full width at the spacing.</summary>
+    /// <param name="width">Lane width, m.</param>
+    public int StatedDowels(double width) => DowelsPerWheelPath is { } perPath
+        ? 2 * perPath.Value
+        : BarRow.FullWidthCount(width, BarRow.EdgeDistance, DowelSpacing.Value);
 }
 
 /// <summary>

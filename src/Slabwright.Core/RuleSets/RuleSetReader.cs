@@ -11,6 +11,7 @@ internal sealed class RuleSetReader(JsonDoor door, Func<string, RuleSet?> find)
     private static readonly string[] SetProperties =
     [
         "id", "name", "summary", "silent_about", "fills_from", "switch_on", "switch_off", "treatments", "boundaries", "joints",
+        DiameterSteps.Property,
     ];
 
     private static readonly string[] LimitProperties = ["value", "unit", "sentence", "source", "on"];
@@ -37,7 +38,7 @@ internal sealed class RuleSetReader(JsonDoor door, Func<string, RuleSet?> find)
             SilentAbout = [.. door.Items(root, "", "silent_about").Select(i => door.Text(i.Item, i.Path)).OfType<string>()],
             Treatments = rules,
             Boundaries = LimitTable.ToBoundaries(limits),
-            Joints = LimitTable.ToJoints(limits),
+            Joints = LimitTable.ToJoints(limits, DiameterSteps.Read(door, root, filler)),
             Offered = [.. LimitTable.Rows.Where(r => _offered.ContainsKey(r.Path)).Select(r => _offered[r.Path])],
         };
     }

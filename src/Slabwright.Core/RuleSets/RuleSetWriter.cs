@@ -28,6 +28,7 @@ internal static class RuleSetWriter
             foreach (var rule in set.Treatments) WriteRule(json, rule);
             json.WriteEndArray();
             foreach (var group in LimitTable.Rows.GroupBy(r => r.Group)) WriteLimits(json, set, group);
+            DiameterSteps.Write(json, set.Joints.DiametersByThickness, row => WriteStep(json, row));
             json.WriteEndObject();
         }
 
@@ -60,6 +61,17 @@ internal static class RuleSetWriter
         json.WriteString("sentence", sentence);
         WriteSource(json, source);
         if (!on) json.WriteBoolean("on", false);
+        json.WriteEndObject();
+    }
+
+    private static void WriteStep(Utf8JsonWriter json, DiameterStep row)
+    {
+        json.WriteStartObject();
+        WriteLength(json, row.Exclusive ? "over" : "from", row.Over);
+        WriteLength(json, "diameter", row.Diameter);
+        json.WriteString("sentence", row.Sentence);
+        WriteSource(json, row.Source);
+        if (!row.On) json.WriteBoolean("on", false);
         json.WriteEndObject();
     }
 

@@ -77,7 +77,7 @@ public sealed class PlannerTests
     {
         var told = new List<string>();
         Planner.Plan(Project(), cancel: TestContext.Current.CancellationToken, progress: p => told.Add($"{p.Number}/{p.Of} {p.Step}"));
-        Assert.Equal(["1/4 treatments", "2/4 boundaries", "3/4 quantities", "4/4 cost range"], told);
+        Assert.Equal(["1/5 treatments", "2/5 joints", "3/5 boundaries", "4/5 quantities", "5/5 cost range"], told);
         using var stop = new CancellationTokenSource();
         Assert.ThrowsAny<OperationCanceledException>(() => Planner.Plan(Project(), progress: _ => stop.Cancel(), cancel: stop.Token));
     }

@@ -1,4 +1,4 @@
-using Slabwright.Core.Closures;
+using Slabwright.Core.Pavement;
 using Slabwright.Core.Quantities;
 
 namespace Slabwright.Tests.Reference;

@@ -1,4 +1,4 @@
-using Slabwright.Core.Closures;
+using Slabwright.Core.Pavement;
 
 namespace Slabwright.Tests.Reference;
 

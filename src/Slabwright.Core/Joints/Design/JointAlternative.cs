@@ -35,6 +35,12 @@ public sealed record JointAlternative
     /// <summary>Every limit with its value.</summary>
     public required ImmutableArray<LimitCheck> Checks { get; init; }
 
+    /// <summary>Fatigue damage of the slab at the joint over the design years; 1 is the law's failure.</summary>
+    public double Damage { get; init; }
+
+    /// <summary>The build-up these values hold for: of those of the lane the one that leaves this alternative the least margin.</summary>
+    public string BuildUp { get; init; } = "";
+
     /// <summary>The limit nearest to being reached, or furthest exceeded.</summary>
     public LimitCheck Governing => Checks.MaxBy(c => c.Use)!;
 

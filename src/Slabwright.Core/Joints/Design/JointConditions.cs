@@ -77,4 +77,22 @@ public sealed record JointConditions
 
     /// <summary>Years the joint is designed for.</summary>
     public required double DesignYears { get; init; }
+
+    /// <summary>What the build-up is called in reasons, e.g. <c>10.0 in on granular base, 60.0 ft slabs</c>.</summary>
+    public string BuildUp { get; init; } = "";
+
+    /// <summary>Trucks a day in the lane in the first year; rule sets judge heavy and light traffic by it.</summary>
+    public double TrucksPerDay { get; init; }
+
+    /// <summary>Tyre pressure, Pa; gives the size of the wheel patches.</summary>
+    public double TyrePressure { get; init; } = JointDefaults.TyrePressure.Value;
+
+    /// <summary>Least distance of a bar from the lane's left edge, m; more than 12 in beside a curb.</summary>
+    public double ClearLeft { get; init; } = BarRow.EdgeDistance;
+
+    /// <summary>Least distance of a bar from the lane's right edge, m.</summary>
+    public double ClearRight { get; init; } = BarRow.EdgeDistance;
+
+    /// <summary>Radius of relative stiffness l, m.</summary>
+    public double Radius => RelativeStiffness.Radius(Modulus, Thickness, Poisson, Reaction);
 }

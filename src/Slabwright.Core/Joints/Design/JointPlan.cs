@@ -102,7 +102,19 @@ public sealed record LaneJointDesign
 
     /// <summary>Why the winner won.</summary>
     public required ImmutableArray<Reason> Reasons { get; init; }
+
+    /// <summary>What is built: the winner, or where none passes the one that comes nearest.</summary>
+    public JointAlternative Used => Winner ?? JointDesigner.Nearest(Alternatives);
 }
+
+/// <summary>Holes of one size drilled on the whole job.</summary>
+/// <param name="Kind">Dowel or tie bar.</param>
+/// <param name="Anchor">What anchors the bars, as printed.</param>
+/// <param name="BarDiameter">Bar, m.</param>
+/// <param name="HoleDiameter">Hole, m.</param>
+/// <param name="HoleDepth">Hole, m.</param>
+/// <param name="Holes">How many.</param>
+public sealed record HoleTotal(BarKind Kind, string Anchor, double BarDiameter, double HoleDiameter, double HoleDepth, int Holes);
 
 /// <summary>What the Joints step hands on.</summary>
 public sealed record JointPlan
@@ -118,4 +130,31 @@ public sealed record JointPlan
 
     /// <summary>What was wrong with inputs or could not be met.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Holes to drill across the job by size, dowels first, then by diameter and depth.</summary>
+    public ImmutableArray<HoleTotal> Holes =>
+    [
+        .. Joints.Where(j => j is { Bars: not null, Drilling: not null })
+            .GroupBy(j => (j.Bars!.Kind, j.Drilling!.Anchor, j.Bars.Diameter, j.Drilling.HoleDiameter, j.Drilling.HoleDepth))
+            .OrderBy(g => g.Key.Kind).ThenBy(g => g.Key.Diameter).ThenBy(g => g.Key.HoleDepth)
+            .Select(g => new HoleTotal(g.Key.Kind, g.Key.Anchor, g.Key.Diameter, g.Key.HoleDiameter, g.Key.HoleDepth, g.Sum(j => j.Bars!.Bars))),
+    ];
+
+    /// <summary>The repairs with the number of bars their joints really have: fewer where a place had no room for one.</summary>
+    public ImmutableArray<Repair> Fit(IReadOnlyList<Repair> repairs)
+    {
+        var bars = Joints.ToLookup(j => j.RepairId);
+        return [.. repairs.Select(r => bars[r.Id].Aggregate(r, Fitted))];
+    }
+
+    private static Repair Fitted(Repair repair, DesignedJoint joint)
+    {
+        var number = joint.Bars?.Bars ?? 0;
+        return joint.Position switch
+        {
+            JointPosition.Start => repair with { Start = repair.Start with { Bars = number } },
+            JointPosition.End => repair with { End = repair.End with { Bars = number } },
+            _ => repair,
+        };
+    }
 }

@@ -1,4 +1,4 @@
-namespace Slabwright.Core.Closures;
+namespace Slabwright.Core.Pavement;
 
 /// <summary>Traffic in equivalent 18-kip single axles on rigid pavement.</summary>
 public static class EquivalentAxles

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using Slabwright.Core.Measures;
+
+namespace Slabwright.Core.Joints.Design;
+
+/// <summary>Where across the lane an axle passes the joint.</summary>
+public enum WheelPlace
+{
+    /// <summary>In the wheel paths.</summary>
+    WheelPath,
+
+    /// <summary>With the outer tyre at the lane's edge.</summary>
+    OuterEdge,
+}
+
+/// <summary>One axle group standing at the joint.</summary>
+/// <param name="Class">The axle class.</param>
+/// <param name="Place">Where across the lane.</param>
+/// <param name="BeforeJoint">True where it stands on the slab before the joint, false on the slab after it.</param>
+/// <param name="Share">Share of the class's passes at this place.</param>
+/// <param name="Patches">Tyres; along from the joint, across from the lane's left edge.</param>
+public sealed record JointLoad(AxleClass Class, WheelPlace Place, bool BeforeJoint, double Share, ImmutableArray<WheelPatch> Patches);
+
+/// <summary>Axle classes as tyre patches at a joint.</summary>
+/// <remarks>
+/// A tyre's load over the tyre pressure gives the contact area A; its rectangle is 0.8712 L by 0.6 L with L = √(A/0.5227) (PCA 1984 and
+/// Huang 2004 ch. 1, from memory). Dual tyres 13.5 in apart, wheels 72 in apart across, axles of a group 48 in apart: common practice.
+/// A single axle of up to 13 kip is taken as a steering axle on two tyres. Six passes of a hundred run at the edge (PCA 1984, from memory).
+/// </remarks>
+public static class JointLoads
+{
+    /// <summary>Distance of dual tyres, centre to centre, m.</summary>
+    public const double DualSpacing = 13.5 * Inch;
+
+    /// <summary>Distance of the wheels of an axle, centre to centre, m.</summary>
+    public const double Track = 72 * Inch;
+
+    /// <summary>Distance of the axles of a group, m.</summary>
+    public const double AxleSpacing = 48 * Inch;
+
+    /// <summary>Share of passes with the outer tyre at the lane's edge.</summary>
+    public const double EdgeShare = 0.06;
+
+    /// <summary>Distance of the outer tyre's outer side from the lane's edge in the wheel path, m.</summary>
+    public const double PathFromEdge = 18 * Inch;
+
+    private const double Inch = 0.0254;
+    private static readonly double SteeringUpTo = Units.Kip.ToBase(13);
+
+    /// <summary>Every class in the wheel path and at the edge, before and after the joint.</summary>
+    public static ImmutableArray<JointLoad> Of(JointConditions conditions) =>
+    [
+        .. from axle in conditions.Traffic
+           from place in new[] { WheelPlace.WheelPath, WheelPlace.OuterEdge }
+           from before in new[] { true, false }
+           select One(axle, place, before, conditions),
+    ];
+
+    /// <summary>One class at one place.</summary>
+    public static JointLoad One(AxleClass axle, WheelPlace place, bool before, JointConditions conditions)
+    {
+        var tyres = axle.Axles == 1 && axle.Load <= SteeringUpTo ? 1 : 2;
+        var load = axle.Load / (axle.Axles * 2 * tyres);
+        var print = Math.Sqrt(load / conditions.TyrePressure / 0.5227);
+        var (length, width) = (0.8712 * print, 0.6 * print);
+        var outer = conditions.LaneWidth - (place == WheelPlace.WheelPath ? PathFromEdge : 0) - width / 2;
+        var patches = from n in Enumerable.Range(0, axle.Axles)
+                      from wheel in Enumerable.Range(0, 2)
+                      from tyre in Enumerable.Range(0, tyres)
+                      let along = length / 2 + n * AxleSpacing
+                      select new WheelPatch(before ? -along : along, outer - tyre * DualSpacing - wheel * Track, length, width, load);
+        return new(axle, place, before, place == WheelPlace.OuterEdge ? EdgeShare : 1 - EdgeShare, [.. patches]);
+    }
+}
