@@ -48,14 +48,15 @@ public static class Planner
         var steps = options.Range ? 5 : 4;
         var road = project.Road;
 
+        // Layouts ask nothing of the survey, so they are worked out beside the treatments.
+        var working = Task.Run(() => JointPlanner.Lanes(road, project.RuleSet, project.Prices, project.Settings.Joints), cancel);
         progress?.Invoke(new PlanProgress("treatments", 1, steps));
         var treatments = Treat(project);
         var disagreements = Disagreements.Find(road, project.Survey, [project.RuleSet, .. project.OtherRuleSets]);
 
         progress?.Invoke(new PlanProgress("joints", 2, steps));
-        var layouts = JointPlanner.Lanes(road, project.RuleSet, project.Prices, project.Settings.Joints);
+        var layouts = working.GetAwaiter().GetResult();
         var cutting = BoundaryOptionsOf(project, layouts.Lanes);
-        cancel.ThrowIfCancellationRequested();
 
         progress?.Invoke(new PlanProgress("boundaries", 3, steps));
         var demands = Demand(project, treatments.Decisions, project.RuleSet.Boundaries);

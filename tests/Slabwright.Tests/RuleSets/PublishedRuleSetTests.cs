@@ -44,7 +44,8 @@ public class PublishedRuleSetTests
         Assert.Equal(text, RuleSetFile.Write(again!));
         Assert.Equal(set.Treatments.Select(r => (r.Id, r.On, r.Treatment)), again!.Treatments.Select(r => (r.Id, r.On, r.Treatment)));
         Assert.Equal(set.Boundaries, again.Boundaries);
-        Assert.Equal(set.Joints, again.Joints);
+        Assert.Equal(set.Joints.DiametersByThickness, again.Joints.DiametersByThickness);
+        Assert.Equal(set.Joints with { DiametersByThickness = [] }, again.Joints with { DiametersByThickness = [] });
     }
 
     [Fact]

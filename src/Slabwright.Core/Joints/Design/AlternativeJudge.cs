@@ -24,7 +24,7 @@ internal sealed class AlternativeJudge
     private readonly IJointMechanics _near;
     private readonly IJointMechanics _far;
     private readonly ImmutableArray<JointLoad> _loads;
-    private readonly Dictionary<(double Diameter, ImmutableArray<double> Offsets), Effects> _known = [];
+    private readonly Dictionary<(double Diameter, double Embedment, ImmutableArray<double> Offsets), Effects> _known = [];
     private Effects? _bare;
 
     public AlternativeJudge(JointConditions conditions, JointLimits limits, IJointMechanics slabs)
@@ -64,7 +64,7 @@ internal sealed class AlternativeJudge
     private Effects Known(BarLayout? bars)
     {
         if (bars is null) return _bare ??= Work(null);
-        var key = (bars.Diameter, bars.Offsets);
+        var key = (bars.Diameter, bars.Embedment, bars.Offsets);
         if (!_known.TryGetValue(key, out var effects)) _known[key] = effects = Work(bars);
         return effects;
     }
@@ -80,13 +80,13 @@ internal sealed class AlternativeJudge
             Most(a => a.Bearing),
             bars is null ? 0 : _loads.Max(l => _near.Under(l, bars).Bearing),
             bars is null ? 0 : _loads.Max(l => _far.Under(l, bars).Bearing),
-            answers.Length == 0 ? 1 : answers.Min(a => a.Answer.Transfer), Most(a => a.Loaded), Most(a => a.Stress), damage,
+            answers.Where(a => a.load.Place == WheelPlace.WheelPath).Select(a => a.Answer.Transfer).DefaultIfEmpty(1).Min(), Most(a => a.Loaded), Most(a => a.Stress), damage,
             new FaultingForecast(c, bars));
 
-        double Most(Func<JointResponse, double> of) => answers.Select(a => of(a.Answer)).DefaultIfEmpty().Max();
+        double Most(Func<LoadEffect, double> of) => answers.Select(a => of(a.Answer)).DefaultIfEmpty().Max();
 
         // The same axle passes both slabs: the worse of the two counts.
-        double Worse((JointLoad Load, JointResponse Answer) one) => answers
+        double Worse((JointLoad Load, LoadEffect Answer) one) => answers
             .Where(a => a.load.Class == one.Load.Class && a.load.Place == one.Load.Place).Max(a => a.Answer.Stress);
     }
 
@@ -145,7 +145,7 @@ internal sealed class AlternativeJudge
             yield return new("bearing on the concrete", effects.Bearing, DowelBar.AllowableBearing(bars.Diameter, _conditions.Strength),
                 LimitSense.AtMost, JointWords.Stress, Bearings);
             if (_limits.LeastTransfer is { } transfer)
-                yield return new("deflection transfer", effects.Transfer, transfer.Value, LimitSense.AtLeast, JointWords.Share, transfer.Source);
+                yield return new("deflection transfer in the wheel path", effects.Transfer, transfer.Value, LimitSense.AtLeast, JointWords.Share, transfer.Source);
         }
 
         yield return new("fatigue damage of the slab", effects.Damage, 1, LimitSense.AtMost, JointWords.Plain, FatigueLaws.Of(Law).Source);

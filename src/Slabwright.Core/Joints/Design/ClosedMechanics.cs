@@ -1,3 +1,5 @@
+using Slabwright.Core.Joints.Slabs;
+
 namespace Slabwright.Core.Joints.Design;
 
 /// <summary>
@@ -14,7 +16,7 @@ internal sealed class ClosedMechanics(JointConditions conditions, double reach) 
     private readonly double _radius = conditions.Radius;
     private readonly double _reach = reach * conditions.Radius;
 
-    public JointResponse Under(JointLoad load, BarLayout? bars)
+    public LoadEffect Under(JointLoad load, BarLayout? bars)
     {
         var nearest = load.Patches.Min(p => Math.Abs(p.Along));
         var tyres = load.Patches.Where(p => Math.Abs(p.Along) <= nearest + 1e-9).ToArray();

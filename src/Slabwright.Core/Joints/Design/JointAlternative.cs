@@ -23,7 +23,7 @@ public sealed record JointAlternative
     /// <summary>The same by the closed forms with a reach of 1.0 l and of 1.8 l, Pa.</summary>
     public required (double Reach10, double Reach18) ClosedBearing { get; init; }
 
-    /// <summary>Deflection transfer, share: unloaded over loaded side.</summary>
+    /// <summary>Deflection transfer with the axle in the wheel paths, share: unloaded over loaded side.</summary>
     public required double DeflectionTransfer { get; init; }
 
     /// <summary>Deflection of the loaded corner or edge at the joint, m.</summary>

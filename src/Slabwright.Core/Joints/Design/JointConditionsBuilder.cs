@@ -36,7 +36,7 @@ public static class JointConditionsBuilder
         Road road, Lane lane, PavementSection section, RuleSet rules, JointInputs inputs, List<Finding> findings)
     {
         var repair = rules.Boundaries.LeastLength.Value;
-        var slab = LongestSlab(lane, section);
+        var slab = LongSlab(lane, section);
         var traffic = LaneTraffic.Of(road, lane, section.Thickness, inputs, findings);
         var (coldest, hottest) = (inputs.Coldest, inputs.Hottest);
         return new JointConditions
@@ -85,16 +85,18 @@ public static class JointConditionsBuilder
 
     internal static bool Stabilised(BaseKind kind) => kind is BaseKind.CementTreated or BaseKind.AsphaltTreated;
 
-    private static double LongestSlab(Lane lane, PavementSection section)
+    /// <summary>The length nine in ten slabs of the stretch do not exceed: a bridge or a gap in the survey does not set the joint's opening.</summary>
+    private static double LongSlab(Lane lane, PavementSection section)
     {
-        var longest = 0.0;
+        var lengths = new List<double>();
         for (var n = 1; n < lane.Joints.Length; n++)
         {
             var (from, to) = (lane.Joints[n - 1].At, lane.Joints[n].At);
-            if (to > section.From && from < section.To) longest = Math.Max(longest, to - from);
+            if (to > section.From && from < section.To) lengths.Add(to - from);
         }
 
-        return longest;
+        lengths.Sort();
+        return lengths.Count == 0 ? section.To - section.From : lengths[(int)Math.Ceiling(0.9 * lengths.Count) - 1];
     }
 
     /// <summary>The worse of the two edges: wheels come nearest to an edge that is free.</summary>

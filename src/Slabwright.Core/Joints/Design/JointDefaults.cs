@@ -86,12 +86,15 @@ public static class JointDefaults
     /// <summary>Lengths to be had: 14, 16, 18 in.</summary>
     public static ImmutableArray<double> Lengths { get; } = [14 * Inch, 16 * Inch, 18 * Inch];
 
-    /// <summary>Axle passes of a common truck: steering axle, singles, tandems empty, at 34 kip and above.</summary>
-    /// <remarks>An assumption in the shape of a mixed highway stream; 1.9 equivalent axles on 10 in of concrete.</remarks>
+    /// <summary>Axle passes of a common truck: steering axle, singles at 20 kip, tandems empty and at 34 kip.</summary>
+    /// <remarks>
+    /// An assumption in the shape of a mixed highway stream at the US federal limits of 20 and 34 kip (23 CFR 658.17, from memory); about
+    /// 1.8 equivalent axles on 10 in of concrete.
+    /// </remarks>
     public static ImmutableArray<AxleClass> PerTruck { get; } =
     [
-        new(1, Units.Kip.ToBase(12), 1), new(1, Units.Kip.ToBase(18), 0.15), new(1, Units.Kip.ToBase(22), 0.02),
-        new(2, Units.Kip.ToBase(20), 0.8), new(2, Units.Kip.ToBase(34), 0.6), new(2, Units.Kip.ToBase(40), 0.04),
+        new(1, Units.Kip.ToBase(12), 1), new(1, Units.Kip.ToBase(20), 0.15),
+        new(2, Units.Kip.ToBase(20), 0.8), new(2, Units.Kip.ToBase(34), 0.65),
     ];
 
     /// <summary>k by what the slab rests on: subgrade 100, granular or permeable 150, asphalt treated 200, cement treated 250 pci.</summary>

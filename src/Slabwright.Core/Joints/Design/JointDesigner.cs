@@ -26,10 +26,12 @@ public static class JointDesigner
     }
 
     internal static LaneJointDesign Design(
-        IReadOnlyList<JointConditions> buildUps, JointLimits limits, JointInputs inputs, decimal price, int lane)
+        IReadOnlyList<JointConditions> buildUps, JointLimits limits, JointInputs inputs, decimal price, int lane, PlateShelf? shelf = null)
     {
         var candidates = BarCandidates.All(buildUps[0], limits, inputs);
-        var judges = buildUps.Select(c => new AlternativeJudge(c, limits, JointMechanics.Of(c, candidates))).ToArray();
+        shelf ??= new PlateShelf();
+        shelf.Fill(buildUps.Select(c => (c, candidates)));
+        var judges = buildUps.Select(c => new AlternativeJudge(c, limits, shelf.Of(c))).ToArray();
         var alternatives = candidates.Select(bars => Worst(judges, bars, Cost(bars, inputs.Costs, price))).ToArray();
         var ordered = alternatives.OrderBy(a => a.CostPerJoint).ThenByDescending(a => a.Life).ThenBy(a => a.Layout?.Bars ?? 0)
             .ThenBy(a => a.Layout?.Diameter ?? 0).ToImmutableArray();
@@ -55,5 +57,5 @@ public static class JointDesigner
         alternatives.OrderBy(a => a.Governing.Use).ThenBy(a => a.CostPerJoint).First();
 
     private static JointAlternative Worst(AlternativeJudge[] judges, BarLayout? bars, decimal cost) =>
-        judges.Select(j => j.Judge(bars, cost)).MaxBy(a => a.Governing.Use)!;
+        judges.Select(j => j.Judge(bars, cost)).OrderByDescending(a => a.Governing.Use).ThenByDescending(a => a.Checks.Sum(c => c.Use)).First();
 }

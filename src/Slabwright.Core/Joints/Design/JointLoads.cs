@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Slabwright.Core.Joints.Slabs;
 using Slabwright.Core.Measures;
 
 namespace Slabwright.Core.Joints.Design;
@@ -19,7 +20,11 @@ public enum WheelPlace
 /// <param name="BeforeJoint">True where it stands on the slab before the joint, false on the slab after it.</param>
 /// <param name="Share">Share of the class's passes at this place.</param>
 /// <param name="Patches">Tyres; along from the joint, across from the lane's left edge.</param>
-public sealed record JointLoad(AxleClass Class, WheelPlace Place, bool BeforeJoint, double Share, ImmutableArray<WheelPatch> Patches);
+public sealed record JointLoad(AxleClass Class, WheelPlace Place, bool BeforeJoint, double Share, ImmutableArray<WheelPatch> Patches)
+{
+    /// <summary>Tyres on each wheel: 1 or 2.</summary>
+    public int Tyres => Patches.Length / (Class.Axles * 2);
+}
 
 /// <summary>Axle classes as tyre patches at a joint.</summary>
 /// <remarks>
@@ -55,6 +60,29 @@ public static class JointLoads
            from before in new[] { true, false }
            select One(axle, place, before, conditions),
     ];
+
+    /// <summary>
+    /// One load of each shape that occurs, at each place: steering axle of 12 kip, single of 18, tandem of 34, tridem of 51 kip.
+    /// </summary>
+    public static ImmutableArray<JointLoad> Shapes(JointConditions conditions) =>
+    [
+        .. from axle in conditions.Traffic.Select(Standard).Distinct()
+           from place in new[] { WheelPlace.WheelPath, WheelPlace.OuterEdge }
+           from before in new[] { true, false }
+           select One(axle, place, before, conditions),
+    ];
+
+    /// <summary>Names of the shapes that occur, in order.</summary>
+    internal static IEnumerable<string> ShapeKeys(JointConditions conditions) =>
+        conditions.Traffic.Select(a => $"{a.Axles}{(a.Axles == 1 && a.Load <= SteeringUpTo ? "s" : "d")}").Distinct();
+
+    private static AxleClass Standard(AxleClass axle) => axle.Axles switch
+    {
+        1 when axle.Load <= SteeringUpTo => new(1, Units.Kip.ToBase(12), 0),
+        1 => new(1, Units.Kip.ToBase(18), 0),
+        2 => new(2, Units.Kip.ToBase(34), 0),
+        _ => new(3, Units.Kip.ToBase(51), 0),
+    };
 
     /// <summary>One class at one place.</summary>
     public static JointLoad One(AxleClass axle, WheelPlace place, bool before, JointConditions conditions)

@@ -34,19 +34,34 @@ public static class JointPlanner
         }
 
         if (!JointChecks.Usable(findings)) return ([], [.. findings]);
+        var sound = Sound(road, rules, inputs, findings);
+        var shelf = new PlateShelf();
+        shelf.Fill(sound.SelectMany(s => s.BuildUps.Select(c => (c, BarCandidates.All(s.BuildUps[0], rules.Joints, inputs)))));
         var lanes = ImmutableArray.CreateBuilder<LaneJointDesign>();
-        foreach (var lane in road.Lanes)
+        foreach (var (lane, buildUps) in sound)
         {
-            var buildUps = JointConditionsBuilder.OfLane(road, lane, rules, inputs, findings);
-            var bad = buildUps.SelectMany(c => JointChecks.Conditions(c)).Select(f => f with { Place = f.Place with { Lane = lane.Number } }).ToArray();
-            findings.AddRange(bad);
-            if (buildUps.IsEmpty || !JointChecks.Usable(bad)) continue;
-            var design = JointDesigner.Design(buildUps, rules.Joints, inputs, price, lane.Number);
+            var design = JointDesigner.Design(buildUps, rules.Joints, inputs, price, lane, shelf);
             lanes.Add(design);
             findings.AddRange(LaneFindings(design, inputs));
         }
 
         return (lanes.ToImmutable(), [.. findings.Distinct(), .. inputs.Notes()]);
+    }
+
+    /// <summary>Lanes whose every build-up can be designed; what is wrong with the others goes to the findings.</summary>
+    private static List<(int Lane, ImmutableArray<JointConditions> BuildUps)> Sound(
+        Road road, RuleSet rules, JointInputs inputs, List<Finding> findings)
+    {
+        var sound = new List<(int, ImmutableArray<JointConditions>)>();
+        foreach (var lane in road.Lanes)
+        {
+            var buildUps = JointConditionsBuilder.OfLane(road, lane, rules, inputs, findings);
+            var bad = buildUps.SelectMany(c => JointChecks.Conditions(c)).Select(f => f with { Place = f.Place with { Lane = lane.Number } }).ToArray();
+            findings.AddRange(bad);
+            if (!buildUps.IsEmpty && JointChecks.Usable(bad)) sound.Add((lane.Number, buildUps));
+        }
+
+        return sound;
     }
 
     /// <summary>The bars of each lane as the boundaries need them.</summary>
