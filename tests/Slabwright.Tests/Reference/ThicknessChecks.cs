@@ -1,5 +1,5 @@
-using Slabwright.Core.Closures;
 using Slabwright.Core.Joints;
+using Slabwright.Core.Pavement;
 using static Slabwright.Tests.Reference.US;
 
 namespace Slabwright.Tests.Reference;
