@@ -68,8 +68,15 @@ public sealed class FigureBuilder(TextRuler ruler)
         Add(new FigureText(new FigurePoint(x, y), text, size, style) { Anchor = FigureAnchor.Middle, Turned = true, Bold = bold });
     }
 
-    /// <summary>Takes room without drawing.</summary>
-    public void Reserve(double left, double top, double right, double bottom) => Reach([new(left, top), new(right, bottom)]);
+    /// <summary>Clears the ground under the text added last, where lines run behind it.</summary>
+    public void ClearUnderLast()
+    {
+        if (shapes[^1] is not FigureText text) return;
+        var at = FigureTexts.BoxOf(text, ruler);
+        shapes.RemoveAt(shapes.Count - 1);
+        Box(FigureStyle.LabelGround, at.Left - 1.5, at.Top, at.Right + 1.5, at.Bottom);
+        shapes.Add(text);
+    }
 
     /// <summary>The figure, moved so that it begins at its upper left corner.</summary>
     public Figure Build(string title, string description, double perMetre = 0)

@@ -120,6 +120,12 @@ public enum FigureStyle
     /// <summary>The one chosen.</summary>
     PointChosen,
 
+    /// <summary>Ground behind a label that lies on a drawing.</summary>
+    LabelGround,
+
+    /// <summary>Wheel on the slab.</summary>
+    Wheel,
+
     /// <summary>Line between two bands of a contour map.</summary>
     Contour,
 

@@ -31,8 +31,8 @@ public sealed class JointSheetTests
             foreach (var (scale, ruler) in new[] { (72 / 0.0254 / 16, FigurePainter.RulerOf(fonts)), (72 / 0.0254 / 48, FigurePainter.RulerOf(fonts)), (150.0, FigureBuilder.ScreenRuler) })
             {
                 var options = new JointDrawingOptions(project.UnitSystem, scale, scale * 4) { Reservoir = Reservoir, Ruler = ruler };
-                AssertReadable(JointAcross.Draw(joint, options), ruler);
-                AssertReadable(JointSection.Draw(joint, options), ruler);
+                FigureAsserts.Readable(JointAcross.Draw(joint, options), ruler);
+                FigureAsserts.Readable(JointSection.Draw(joint, options), ruler);
             }
         }
     }
@@ -108,7 +108,6 @@ public sealed class JointSheetTests
         Assert.Equal("one-title one-desc", (string?)svg.Attribute("aria-labelledby"));
         Assert.InRange(double.Parse((string)svg.Attribute("width")!, CultureInfo.InvariantCulture), width * 0.7, width * 1.02);
         Assert.All(Enumerable.Range(1, joint.Bars!.Bars), i => Assert.Contains(svg.Descendants(), e => (string?)e.Attribute("data-ref") == $"bar-{i}"));
-        if (Environment.GetEnvironmentVariable("LOOK") is {} f) File.WriteAllText($"{f}/{position}.svg", svg.ToString());
         Assert.DoesNotContain(svg.Descendants(), e => e.Name.LocalName == "script" || e.Attribute("style") is not null);
     }
 
@@ -171,18 +170,5 @@ public sealed class JointSheetTests
         var frame = new SheetFrame(project, Options);
         var drafts = new JointSheets(project, joints, frame, fonts, _ => Reservoir).Drafts().ToList();
         return new SheetFile("joints.pdf", "application/pdf", "", PlanSetPdf.Print(drafts, project, Options, frame, fonts));
-    }
-
-    private static void AssertReadable(Figure figure, TextRuler ruler)
-    {
-        var taken = new List<(FigureText Text, double Left, double Top, double Right, double Bottom)>();
-        foreach (var text in figure.Shapes.OfType<FigureText>())
-        {
-            var (left, top, right, bottom) = FigureTexts.BoxOf(text, ruler);
-            Assert.True(left >= -0.01 && top >= -0.01 && right <= figure.Width + 0.01 && bottom <= figure.Height + 0.01, $"“{text.Text}” leaves “{figure.Title}”");
-            var other = taken.FirstOrDefault(t => left < t.Right - 0.5 && t.Left < right - 0.5 && top < t.Bottom - 1.2 && t.Top < bottom - 1.2);
-            Assert.True(other.Text is null, $"“{text.Text}” lies on “{other.Text?.Text}” in “{figure.Title}”");
-            taken.Add((text, left, top, right, bottom));
-        }
     }
 }
