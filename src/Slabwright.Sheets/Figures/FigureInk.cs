@@ -68,6 +68,7 @@ public static class FigureInk
         (FigureStyle.PointPasses, new("#3b424a", StripInk.Ink, 0.6)),
         (FigureStyle.PointFails, new("#ffffff", StripInk.Quiet, 0.9)),
         (FigureStyle.PointChosen, new(StripInk.Removal, "#ffffff", 0.8)),
+        (FigureStyle.WinnerRing, new("#ffffff", StripInk.Removal, 1.3)),
         (FigureStyle.LabelGround, new("#ffffff", null)),
         (FigureStyle.Wheel, new(null, StripInk.Ink, 1.2)),
         (FigureStyle.Contour, new(null, "#3b424a", 0.5)),

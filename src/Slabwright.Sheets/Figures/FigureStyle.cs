@@ -120,6 +120,9 @@ public enum FigureStyle
     /// <summary>The one chosen.</summary>
     PointChosen,
 
+    /// <summary>Ring around the one chosen.</summary>
+    WinnerRing,
+
     /// <summary>Ground behind a label that lies on a drawing.</summary>
     LabelGround,
 

@@ -33,6 +33,15 @@ public sealed partial class JobUnits
     /// <summary>Unit of mass of lift pieces.</summary>
     public Unit Mass => IsUs ? Units.ShortTon : Units.Tonne;
 
+    /// <summary>Unit of stress.</summary>
+    public Unit Stress => IsUs ? Units.Psi : Units.Megapascal;
+
+    /// <summary>Unit of pulls in slings and pins.</summary>
+    public Unit Force => IsUs ? Units.Kip : Units.Kilonewton;
+
+    /// <summary>Unit of temperature.</summary>
+    public Unit Temperature => IsUs ? Units.Fahrenheit : Units.Celsius;
+
     /// <summary>Words for the footer of the sheets.</summary>
     public string Name => IsUs ? "US customary (ft, in, yd²)" : "SI (m, mm, m²)";
 
@@ -87,6 +96,37 @@ public sealed partial class JobUnits
 
     /// <summary>Area with its unit.</summary>
     public string AreaText(double squareMetres) => $"{AreaNumber(squareMetres)} {Symbol(Area)}";
+
+    /// <summary>Stress without its unit.</summary>
+    public string StressNumber(double pascals) => Number(Stress.FromBase(pascals), IsUs ? 0 : 1);
+
+    /// <summary>Stress with its unit.</summary>
+    public string StressText(double pascals) => $"{StressNumber(pascals)} {Stress.Symbol}";
+
+    /// <summary>Pull without its unit.</summary>
+    public string ForceNumber(double newtons) => Number(Force.FromBase(newtons), 1);
+
+    /// <summary>Pull with its unit.</summary>
+    public string ForceText(double newtons) => $"{ForceNumber(newtons)} {Force.Symbol}";
+
+    /// <summary>Temperature in whole degrees with its unit.</summary>
+    public string TemperatureText(double celsius) => $"{Number(Temperature.FromBase(celsius)).Replace('-', '−')} {Temperature.Symbol}";
+
+    /// <summary>A movement or a faulting without its unit: thousandths of an inch or hundredths of a millimetre.</summary>
+    public string MovementNumber(double metres) => Number(Thickness.FromBase(metres), IsUs ? 3 : 2);
+
+    /// <summary>A movement or a faulting with its unit.</summary>
+    public string MovementText(double metres) => $"{MovementNumber(metres)} {Thickness.Symbol}";
+
+    /// <summary>A value of any kind in the project's unit of a pair, to four figures, with its unit.</summary>
+    public string PairText(double value, UnitPair pair)
+    {
+        var unit = pair.In(System);
+        var number = unit.FromBase(value);
+        var size = Math.Abs(number);
+        var text = size is 0 or >= 1000 ? Number(number) : size >= 0.001 ? number.ToString("G4", CultureInfo.InvariantCulture) : number.ToString("0.##E+0", CultureInfo.InvariantCulture);
+        return unit.Symbol.Length == 0 ? text : $"{text} {Symbol(unit)}";
+    }
 
     /// <summary>Mass of a lift piece with its unit.</summary>
     public string MassText(double kilograms) => $"{Number(Mass.FromBase(kilograms), 1)} {Mass.Symbol}";

@@ -12,9 +12,9 @@ internal static class HandMadeJoints
 {
     public static JointPlan Build(Project project, IEnumerable<Repair> repairs) => new()
     {
-        Lanes = [],
+        Lanes = [.. project.Road.Lanes.Select(l => HandMadeLanes.Build(project, l.Number))],
         Joints = [.. repairs.SelectMany(r => OfRepair(project, r))],
-        Findings = [],
+        Findings = [new Finding("JNT-001", FindingLevel.Note, "Assumed for the joints: modulus of concrete.", new FindingPlace("project.json", null, "joints.modulus"), Source: "common practice")],
     };
 
     private static IEnumerable<DesignedJoint> OfRepair(Project project, Repair repair)

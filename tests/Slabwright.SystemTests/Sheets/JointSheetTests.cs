@@ -164,11 +164,44 @@ public sealed class JointSheetTests
         return (project, HandMadeJoints.Build(project, plan.Boundaries.Repairs));
     }
 
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void EveryAlternativeIsPrintedWithItsGoverningLimit(string job)
+    {
+        using var folder = new ScratchFolder();
+        var (project, joints) = Made(job);
+        var text = OutsideProgram.Run("pdftotext", "-layout", folder.Save(Printed(project, joints)), "-");
+        var units = JobUnits.Of(project.UnitSystem);
+        foreach (var lane in joints.Lanes)
+        {
+            Assert.Contains($"Load transfer, lane {lane.Lane}", text, StringComparison.Ordinal);
+            Assert.All(lane.Alternatives, a => Assert.Contains(JobUnits.Cents(a.CostPerJoint), text, StringComparison.Ordinal));
+            Assert.Contains(CheckWords.Of(lane.Alternatives[1].Governing, units), text, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(joints.Lanes.Count(l => l.Winner is not null), text.Split("chosen: ").Length - 1);
+    }
+
+    [Fact]
+    public void TheChartTellsPassingByFillAndArrangementByShape()
+    {
+        var (project, joints) = Made("usual");
+        var lane = joints.Lanes[0];
+        var options = new PlotOptions();
+        var chart = AlternativesChart.Draw(lane, JobUnits.Of(project.UnitSystem), "USD", options);
+        FigureAsserts.Readable(chart, options.Ruler);
+        const int legend = 2;
+        Assert.Equal(lane.Alternatives.Count(a => !a.Passes && a.Layout?.Arrangement == BarArrangement.FullWidth) + legend / 2, chart.Shapes.OfType<FigureCircle>().Count(c => c.Style == FigureStyle.PointFails));
+        Assert.Equal(lane.Alternatives.Count(a => a.Passes && a.Layout?.Arrangement == BarArrangement.WheelPaths) + legend / 2, chart.Shapes.OfType<FigureArea>().Count(c => c.Style == FigureStyle.PointPasses && c.Rings[0].Length == 3));
+        Assert.Equal("#ffffff", FigureInk.Of(FigureStyle.PointFails).Fill);
+        Assert.Single(chart.Shapes, s => s.Ref == "winner");
+    }
+
     private static SheetFile Printed(Project project, JointPlan joints)
     {
         using var fonts = new PaperFonts();
         var frame = new SheetFrame(project, Options);
-        var drafts = new JointSheets(project, joints, frame, fonts, _ => Reservoir).Drafts().ToList();
+        List<SheetDraft> drafts = [.. new JointSheets(project, joints, frame, fonts, _ => Reservoir).Drafts(), .. new AlternativeSheets(project, joints, frame, fonts).Drafts()];
         return new SheetFile("joints.pdf", "application/pdf", "", PlanSetPdf.Print(drafts, project, Options, frame, fonts));
     }
 }
