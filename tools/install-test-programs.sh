@@ -8,6 +8,7 @@ wanted=(
   "pdftotext poppler-utils"
   "chromium chromium"
   "soffice libreoffice-calc"
+  "ccx calculix-ccx"
 )
 missing=()
 for pair in "${wanted[@]}"; do

@@ -6,6 +6,13 @@ namespace Slabwright.SystemTests.Sheets;
 /// <summary>Runs a program other people wrote over a file of ours. A program that is not installed skips the test, with the reason.</summary>
 internal static class OutsideProgram
 {
+    /// <summary>Skips the test where a program is not on the path.</summary>
+    public static void Need(string program)
+    {
+        var folders = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator);
+        Assert.SkipUnless(folders.Any(f => File.Exists(Path.Combine(f, program))), $"{program} is not installed on this machine.");
+    }
+
     public static string Run(string program, params string[] arguments)
     {
         var start = new ProcessStartInfo(program) { RedirectStandardOutput = true, RedirectStandardError = true };

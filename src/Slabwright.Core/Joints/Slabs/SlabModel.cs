@@ -83,14 +83,32 @@ public sealed class SlabModel
     internal NodeWeights Side(int piece, PanelSide side, double across) =>
         Panels[piece].SideAt(side, SideRange.Share(System.Pieces[piece], across));
 
+    /// <summary>The forces whose work on any movements is a bar's shear, or its moment, at the middle of the gap.</summary>
+    internal double[] ActionOf(SlabBar bar, bool shear)
+    {
+        var action = _plates.NewLoads();
+        var ends = EndsOf(bar);
+        for (var k = 0; k < 4; k++)
+        {
+            var (ofShear, ofMoment) = bar.Bar.Middle(k == 0 ? 1 : 0, k == 1 ? 1 : 0, k == 2 ? 1 : 0, k == 3 ? 1 : 0);
+            foreach (var (unknown, factor) in ends[k]) action[unknown] += factor * (shear ? ofShear : ofMoment);
+        }
+
+        return action;
+    }
+
+    /// <summary>Deflection and slope of the first slab's face at a bar, then of the second's.</summary>
+    private (int Unknown, double Factor)[][] EndsOf(SlabBar bar)
+    {
+        var (one, two) = (Side(bar.First, PanelSide.End, bar.Across), Side(bar.Second, PanelSide.Start, bar.Across));
+        return [PlateLinks.Deflection(one), PlateLinks.SlopeAlong(one), PlateLinks.Deflection(two), PlateLinks.SlopeAlong(two)];
+    }
+
     private IEnumerable<ElementBlock> Links()
     {
         foreach (var bar in System.Bars)
         {
-            var (one, two) = (Side(bar.First, PanelSide.End, bar.Across), Side(bar.Second, PanelSide.Start, bar.Across));
-            yield return PlateLinks.Between(
-                [PlateLinks.Deflection(one), PlateLinks.SlopeAlong(one), PlateLinks.Deflection(two), PlateLinks.SlopeAlong(two)],
-                bar.Bar.Stiffness(), SideRange.EndAt(System.Pieces[bar.First], bar.Across), bar.Across);
+            yield return PlateLinks.Between(EndsOf(bar), bar.Bar.Stiffness(), SideRange.EndAt(System.Pieces[bar.First], bar.Across), bar.Across);
         }
 
         foreach (var block in System.Transverse.Where(m => m.Interlock > 0).SelectMany(Interlock)) yield return block;

@@ -20,7 +20,10 @@ public enum SolveEnd
 /// <param name="End">How it ended.</param>
 /// <param name="Iterations">Systems solved.</param>
 /// <param name="Residual">Largest force out of balance at a free unknown over the largest load.</param>
-/// <param name="Imbalance">Load less spring and held forces, as a share of the load (vertical equilibrium).</param>
+/// <param name="Imbalance">
+/// Load less what springs, links to the ground and held nodes push back, as a share of the load: vertical equilibrium, to which plates
+/// and joints must add nothing.
+/// </param>
 /// <param name="Contact">Share of the area that rests on its springs, panel by panel.</param>
 /// <param name="Loose">The unknown nothing holds, −1 where all are held.</param>
 public sealed record PlateState(
@@ -245,19 +248,20 @@ public sealed class PlateSystem
     private double[] InnerForces(double[] movements, ContactMap? contact, bool withGaps)
     {
         var forces = new double[movements.Length];
-        foreach (var block in _elastic)
-        {
-            var (unknowns, values) = (block.Unknowns, block.Values);
-            for (var i = 0; i < unknowns.Length; i++)
-            {
-                var sum = 0.0;
-                for (var j = 0; j < unknowns.Length; j++) sum += values[i * unknowns.Length + j] * movements[unknowns[j]];
-                forces[unknowns[i]] += sum;
-            }
-        }
-
+        foreach (var block in _elastic) AddForces(forces, block, movements);
         foreach (var panel in Panels) AddSpringForces(forces, panel, movements, contact, withGaps);
         return forces;
+    }
+
+    private static void AddForces(double[] forces, ElementBlock block, double[] movements)
+    {
+        var (unknowns, values) = (block.Unknowns, block.Values);
+        for (var i = 0; i < unknowns.Length; i++)
+        {
+            var sum = 0.0;
+            for (var j = 0; j < unknowns.Length; j++) sum += values[i * unknowns.Length + j] * movements[unknowns[j]];
+            forces[unknowns[i]] += sum;
+        }
     }
 
     private void AddSpringForces(double[] forces, PlatePanel panel, double[] movements, ContactMap? contact, bool withGaps)
@@ -282,6 +286,7 @@ public sealed class PlateSystem
         var (worst, largest, load, carried) = (0.0, 0.0, 0.0, 0.0);
         var springs = new double[movements.Length];
         foreach (var panel in Panels) AddSpringForces(springs, panel, movements, contact, withGaps: true);
+        foreach (var link in _links) AddForces(springs, link, movements);
         for (var u = 0; u < forces.Length; u++)
         {
             largest = Math.Max(largest, Math.Abs(loads[u]));
