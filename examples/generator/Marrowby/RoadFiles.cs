@@ -59,6 +59,18 @@ internal static class RoadFiles
               { "type": "joint deterioration", "low_per_year_in": 2, "likely_per_year_in": 5, "high_per_year_in": 10, "new_share_per_year": 0.05 },
               { "type": "polished aggregate", "low_per_year_in": 0, "likely_per_year_in": 0, "high_per_year_in": 0, "new_share_per_year": 0 }
             ]
+          },
+          "joints": {
+            "strength_psi": 4200,
+            "rupture_psi": 640,
+            "coldest_f": 4,
+            "hottest_f": 118,
+            "design_years": 20,
+            "anchor": "epoxy",
+            "gang_drills": 4,
+            "gang_spacing_in": 12,
+            "diameters_in": [1, 1.25, 1.5, 1.75],
+            "lengths_in": [14, 16, 18]
           }
         }
 

@@ -39,7 +39,17 @@ public static class OstrevadBypass
             { "from_station": "8+640.00", "to_station": "7+600.00", "spacing_m": 5, "kind": "dowelled" }
           ],
           "rule_sets": { "in_force": "common-practice", "compare": [] },
-          "settings": { "cut_step_m": 0.1, "work_day": "2026-06-01", "station_range_m": 250, "trials": 500, "seed": 7, "nights": 3 }
+          "settings": { "cut_step_m": 0.1, "work_day": "2026-06-01", "station_range_m": 250, "trials": 500, "seed": 7, "nights": 3 },
+          "joints": {
+            "strength_mpa": 30,
+            "rupture_mpa": 4.6,
+            "coldest_c": -14,
+            "hottest_c": 44,
+            "anchor": "cement grout",
+            "gang_drills": 5,
+            "diameters_mm": [25, 28, 32, 38],
+            "lengths_mm": [400, 450, 500]
+          }
         }
 
         """;

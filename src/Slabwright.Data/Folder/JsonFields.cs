@@ -63,6 +63,25 @@ internal sealed class JsonFields(JsonElement element, string path, string file, 
         return null;
     }
 
+    /// <summary>
+    /// A measure in base units from a property whose name ends in its unit; limits in base units. Of several properties the first given counts.
+    /// </summary>
+    /// <param name="name">Name without the unit.</param> <param name="units">Endings and their units.</param>
+    /// <param name="least">Base unit.</param> <param name="most">Base unit.</param>
+    public double? Measure(string name, IReadOnlyList<(string Ending, Unit Unit)> units, double least, double most)
+    {
+        foreach (var (ending, unit) in units)
+        {
+            if (Find($"{name}_{ending}") is { } value) return Measured($"{name}_{ending}", value, unit, least, most);
+        }
+
+        return null;
+    }
+
+    /// <summary>Lengths in metres from an array property, or null where there is none.</summary>
+    public ImmutableArray<double>? LengthsIfGiven(string name) =>
+        LengthUnits.Any(u => Find($"{name}_{u}") is not null) ? Lengths(name) : null;
+
     /// <summary>Lengths in metres from an array property whose name ends in its unit.</summary>
     public ImmutableArray<double>? Lengths(string name)
     {
@@ -176,15 +195,16 @@ internal sealed class JsonFields(JsonElement element, string path, string file, 
 
     private double? Measured(string name, JsonElement value, Unit unit, double least, double most)
     {
-        if (value.ValueKind != JsonValueKind.Number || !ExactNumber.TryRead(value.GetRawText(), unit, out var number))
+        if (value.ValueKind != JsonValueKind.Number || !ExactNumber.TryRead(value.GetRawText(), unit with { Offset = 0 }, out var number))
         {
             Wrong(name, value, "a number without its unit: the unit stands in the property's name");
             return null;
         }
 
+        number += unit.Offset;
         if (number >= least && number <= most) return number;
         findings.Add(new("ROAD-009", FindingLevel.Error, "The value is out of range.", Place with { Field = Path(name) }, value.GetRawText(),
-            "Check the value and the unit in the property's name.", $"{ExactNumber.Write(least, unit)} to {ExactNumber.Write(most, unit)} {unit.Symbol}".TrimEnd()));
+            "Check the value and the unit in the property's name.", $"{ExactNumber.Write(least - unit.Offset, unit)} to {ExactNumber.Write(most - unit.Offset, unit)} {unit.Symbol}".TrimEnd()));
         return null;
     }
 

@@ -30,7 +30,7 @@ internal static partial class ProjectFileReader
         if (units is null || length is null || name is null || roadName is null) return null;
         var scene = new FolderScene(length.Value, stationing ?? Fallback(units.Value), units.Value);
         AlignmentChoice.CheckLength(alignment, length.Value, road);
-        var settings = SettingsReader.Read(file, units.Value);
+        var settings = SettingsReader.Read(file, scene, units.Value);
         return stationing is null
             ? null
             : new(name, owner, currency, scene, roadName, climate, traffic, alignment, [.. Patterns(file, scene)], settings);

@@ -27,6 +27,7 @@ internal static class ProjectFileWriter
             WriteRoad(json, project.Road, units);
             WriteRuleSets(json, project);
             WriteSettings(json, project.Settings, units);
+            JointSettingsFile.Write(json, project.Settings.Joints, units);
             json.WriteEndObject();
         }
 
@@ -133,7 +134,7 @@ internal static class ProjectFileWriter
         json.WriteEndObject();
     }
 
-    private static void Number(Utf8JsonWriter json, string name, string text)
+    internal static void Number(Utf8JsonWriter json, string name, string text)
     {
         json.WritePropertyName(name);
         json.WriteRawValue(text);

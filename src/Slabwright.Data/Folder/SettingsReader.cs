@@ -9,12 +9,13 @@ namespace Slabwright.Data.Folder;
 internal static class SettingsReader
 {
     /// <summary>The settings, with the defaults of <see cref="ProjectSettings"/> where the file is silent.</summary>
-    public static ProjectSettings Read(JsonFields file, UnitSystem units)
+    public static ProjectSettings Read(JsonFields file, FolderScene scene, UnitSystem units)
     {
         var plain = new ProjectSettings
         {
             CutStep = units == UnitSystem.Si ? 0.1 : Units.Inch.ToBase(6),
             StationRange = units == UnitSystem.Si ? 250 : Units.Foot.ToBase(1000),
+            Joints = JointSettingsFile.Read(file, scene),
         };
         if (!file.Has("settings") || file.Object("settings") is not { } fields) return plain;
         return plain with
