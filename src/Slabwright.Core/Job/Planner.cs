@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Joints.Design;
+using Slabwright.Core.Joints.Removal;
+using Slabwright.Core.Joints.Sealing;
 using Slabwright.Core.Quantities;
 using Slabwright.Core.RuleSets;
 using Slabwright.Core.Survey;
@@ -68,6 +70,11 @@ public static class Planner
         joints = joints with { Findings = [.. layouts.Findings, .. joints.Findings] };
         boundaries = boundaries with { Repairs = joints.Fit(boundaries.Repairs) };
 
+        var (settings, repairs) = (project.Settings, boundaries.Repairs);
+        var seals = SealPlanner.For(road, repairs, settings.Sealing, project.UnitSystem);
+        var lifts = LiftPlanner.For(road, repairs, settings.Lifting, project.UnitSystem);
+        var pressure = PressurePlanner.For(road, repairs, settings.Pressure, lifts, project.UnitSystem);
+
         progress?.Invoke(new PlanProgress("quantities", 4, steps));
         var uncertain = Uncertain(project, demands.Demands);
         var surface = SurfaceWorks.From(road, project.Survey, treatments.Decisions, boundaries.Repairs);
@@ -86,6 +93,9 @@ public static class Planner
             Demands = demands.Demands,
             Boundaries = boundaries,
             Joints = joints,
+            Seals = seals,
+            Lifts = lifts,
+            Pressure = pressure,
             SurfaceWorks = surface,
             Quantities = quantities,
             Findings =
@@ -95,6 +105,9 @@ public static class Planner
                 .. demands.Findings,
                 .. boundaries.Findings,
                 .. joints.Findings,
+                .. seals.Findings,
+                .. lifts.Findings,
+                .. pressure.Findings,
                 .. uncertain.Findings,
                 .. QuantityFindings.For(boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement),
             ],
@@ -148,6 +161,7 @@ public static class Planner
     {
         LooseBaseShare = project.Settings.LooseBaseShare,
         LooseBaseDepth = project.Settings.LooseBaseDepth,
+        LiftPiece = project.Settings.Lifting.LongestPiece.Value,
         Bars = JointPlanner.Bars(project.Road, project.RuleSet, project.Settings.Joints, layouts),
     };
 

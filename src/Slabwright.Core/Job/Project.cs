@@ -56,7 +56,7 @@ public sealed record ProjectSettings
     public PressureSettings Pressure { get; init; } = PressureSettings.Default;
 
     /// <summary>What the take-off needs of these settings.</summary>
-    public MeasurementSettings Measurement => new(Nights, LooseBaseShare, LooseBaseDepth, StationRange);
+    public MeasurementSettings Measurement => new(Nights, LooseBaseShare, LooseBaseDepth, StationRange) { Lifting = Lifting };
 }
 
 /// <summary>

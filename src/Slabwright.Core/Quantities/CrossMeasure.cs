@@ -11,10 +11,14 @@ internal static class CrossMeasure
     public static Measurement BoundaryCuts(Repair repair, PayUnits units) => Times(2, repair.Width, units);
 
     /// <summary>Cuts between lift pieces; null where the repair is one piece.</summary>
-    public static Measurement? InternalCuts(Repair repair, PayUnits units)
+    public static Measurement? InternalCuts(Repair repair, LiftLayout layout, PayUnits units)
     {
-        var cuts = LiftCount.Pieces(repair.Length, LiftCount.LongestPiece) - 1;
-        return cuts > 0 ? Times(cuts, repair.Width, units) with { Remark = $"{cuts + 1} lift pieces" } : null;
+        if (layout.Pieces == 1) return null;
+        var across = layout.Along > 1 ? $"{layout.Along - 1} × {units.Of(repair.Width)}" : "";
+        var along = layout.Across > 1 ? $"{layout.Across - 1} × {units.Of(repair.Length)}" : "";
+        var (divisor, both) = (units.Divisor(), across.Length > 0 && along.Length > 0);
+        var working = both ? divisor.Length > 0 ? $"({across} + {along})" : $"{across} + {along}" : across + along;
+        return new(layout.CutLength(repair), working + divisor, $"{layout.Pieces} lift pieces");
     }
 
     /// <summary>Seals at both ends and at every joint inside.</summary>

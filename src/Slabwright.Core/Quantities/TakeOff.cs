@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Slabwright.Core.Boundaries;
+using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.Prices;
 using Slabwright.Core.RuleSets;
@@ -34,7 +35,7 @@ public static class TakeOff
         var lines = ImmutableArray.CreateBuilder<TakeOffLine>();
         foreach (var repair in repairs.OrderBy(r => r.From).ThenBy(r => LanePlace(road, r.Lane)))
         {
-            AddRepair(lines, repair, prices, joints, settings);
+            AddRepair(lines, road, repair, prices, joints, settings);
         }
 
         foreach (var work in surfaceWorks) AddSurfaceWork(lines, work, prices);
@@ -53,26 +54,27 @@ public static class TakeOff
     }
 
     private static void AddRepair(
-        ImmutableArray<TakeOffLine>.Builder lines, Repair repair, PriceList prices, JointLimits joints, MeasurementSettings settings)
+        ImmutableArray<TakeOffLine>.Builder lines, Road road, Repair repair, PriceList prices, JointLimits joints, MeasurementSettings settings)
     {
         foreach (var item in prices.Items)
         {
             var units = PayUnits.For(item, prices);
-            if (OfRepair(item.Role, repair, units, joints, settings) is { } measured)
+            if (OfRepair(item.Role, road, repair, units, joints, settings) is { } measured)
             {
                 lines.Add(Line(item, repair.Id, measured, units, repair.Area));
             }
         }
     }
 
-    private static Measurement? OfRepair(PayRole role, Repair repair, PayUnits units, JointLimits joints, MeasurementSettings settings) =>
+    private static Measurement? OfRepair(
+        PayRole role, Road road, Repair repair, PayUnits units, JointLimits joints, MeasurementSettings settings) =>
         role switch
         {
             PayRole.FullDepthArea => AreaMeasure.FullDepth(repair, units),
             PayRole.RepairSetUp => new Measurement(1, "1"),
             PayRole.TransverseSawCut => CrossMeasure.BoundaryCuts(repair, units),
             PayRole.LongitudinalSawCut => FaceMeasure.FacingConcrete(repair, units, tellTieBars: true),
-            PayRole.InternalSawCut => CrossMeasure.InternalCuts(repair, units),
+            PayRole.InternalSawCut => CrossMeasure.InternalCuts(repair, LiftLayout.Of(road, repair, settings.Lifting), units),
             PayRole.DrilledDowel => BarMeasure.Drilled(repair),
             PayRole.BasketDowel => BarMeasure.Baskets(repair),
             PayRole.TieBar => BarMeasure.Ties(repair, joints.TieBarSpacing?.Value ?? BarMeasure.FallbackTieSpacing, units),

@@ -53,8 +53,8 @@ public sealed record CraneSetting
     /// <summary>From the lane's edge to the centre of turning in the closed lane beside, m; null: the middle of that lane.</summary>
     public double? BesideEdge { get; init; }
 
-    /// <summary>Along the road from the middle of the repair to the centre of turning, m.</summary>
-    public double AlongOffset { get; init; }
+    /// <summary>Along the road from the centre of turning to the middle of the furthest piece lifted from one stand, m; for pieces further off the crane moves on.</summary>
+    public double AlongReach { get; init; } = 3;
 
     /// <summary>From the end of the repair to the centre of turning, m, where the road has one lane and the crane stands in line.</summary>
     public double InLineDistance { get; init; } = 6;

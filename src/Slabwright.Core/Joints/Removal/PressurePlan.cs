@@ -52,10 +52,10 @@ public sealed record RepairPressure
     /// <summary>True when the blade binds in an hour the crew means to saw.</summary>
     public required bool ReliefNeeded { get; init; }
 
-    /// <summary>Where the relief cut goes; null when none is needed or none fits.</summary>
-    public required ReliefCut? Relief { get; init; }
+    /// <summary>The relief cuts, one or, in a long repair, one for each boundary; empty when none is needed or none fits.</summary>
+    public required ImmutableArray<ReliefCut> Reliefs { get; init; }
 
-    /// <summary>Checks of the relief cut; empty when none is needed.</summary>
+    /// <summary>Checks of the relief cuts; empty when there are none.</summary>
     public required ImmutableArray<LimitCheck> Checks { get; init; }
 
     /// <summary>How the numbers came about.</summary>

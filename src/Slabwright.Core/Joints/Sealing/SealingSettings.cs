@@ -67,8 +67,12 @@ public sealed record SealingSettings
     /// <summary>Saw width of a preformed seal is kept to this, m: 1/16 in.</summary>
     public Sourced<double> SawTolerance { get; init; } = new(Inch / 16, new SourceRef("NB-32", "tolerance of the saw width", SourceStatus.Verified));
 
-    /// <summary>Step of the crew's temperature table, K.</summary>
-    public double TableStep { get; init; } = 5;
+    /// <summary>Coldest and hottest slab temperature used, °C: the project's own, or the assumed ones where either is missing or they are the wrong way round.</summary>
+    public (double Coldest, double Hottest) Range =>
+        Coldest is { } cold && Hottest is { } hot && cold < hot ? (cold, hot) : (AssumedColdest.Value, AssumedHottest.Value);
+
+    /// <summary>Slab temperature the chosen saw width is meant for, °C: the middle of the range joints are sealed in.</summary>
+    public double DesignTemperature => (SealFrom.Value + SealTo.Value) / 2;
 
     /// <summary>The base factor for a base.</summary>
     public Sourced<double> FactorFor(BaseKind kind) => BaseFactor is { } given ? new(given, SourceRef.Project) : BaseFactors.For(kind);
