@@ -71,6 +71,35 @@ internal static class RoadFiles
             "gang_spacing_in": 12,
             "diameters_in": [1, 1.25, 1.5, 1.75],
             "lengths_in": [14, 16, 18]
+          },
+          "sealing": { "sealant": "silicone", "seal_from_f": 45, "seal_to_f": 90 },
+          "lifting": {
+            "heaviest_piece_lb": 14000,
+            "legs": 4,
+            "sling_angle_deg": 60,
+            "pin_strength_lbf": 48000,
+            "gear_strength_lbf": 66000,
+            "crane": {
+              "name": "40-ton truck crane, invented chart",
+              "share": 0.75,
+              "rigging_mass_lb": 900,
+              "along_reach_ft": 8,
+              "chart": [
+                { "radius_ft": 10, "capacity_lb": 42000 }, { "radius_ft": 12, "capacity_lb": 36500 }, { "radius_ft": 15, "capacity_lb": 29000 },
+                { "radius_ft": 20, "capacity_lb": 20500 }, { "radius_ft": 25, "capacity_lb": 14800 }, { "radius_ft": 30, "capacity_lb": 11200 }
+              ]
+            }
+          },
+          "pressure": {
+            "closed_at_f": 72,
+            "saw_from_hour": 20,
+            "saw_to_hour": 5,
+            "hours": [
+              { "hour": 0, "slab_f": 78 }, { "hour": 1, "slab_f": 73 }, { "hour": 2, "slab_f": 69 }, { "hour": 3, "slab_f": 67 }, { "hour": 4, "slab_f": 66 }, { "hour": 5, "slab_f": 67 },
+              { "hour": 6, "slab_f": 69 }, { "hour": 7, "slab_f": 73 }, { "hour": 8, "slab_f": 78 }, { "hour": 9, "slab_f": 83 }, { "hour": 10, "slab_f": 89 }, { "hour": 11, "slab_f": 95 },
+              { "hour": 12, "slab_f": 100 }, { "hour": 13, "slab_f": 105 }, { "hour": 14, "slab_f": 109 }, { "hour": 15, "slab_f": 111 }, { "hour": 16, "slab_f": 112 }, { "hour": 17, "slab_f": 111 },
+              { "hour": 18, "slab_f": 109 }, { "hour": 19, "slab_f": 105 }, { "hour": 20, "slab_f": 101 }, { "hour": 21, "slab_f": 95 }, { "hour": 22, "slab_f": 89 }, { "hour": 23, "slab_f": 83 }
+            ]
           }
         }
 

@@ -49,6 +49,31 @@ public static class OstrevadBypass
             "gang_drills": 5,
             "diameters_mm": [25, 28, 32, 38],
             "lengths_mm": [400, 450, 500]
+          },
+          "sealing": { "sealant": "hot pour", "seal_from_c": 8, "seal_to_c": 28, "surrounding_width_mm": 12, "allowable_strain": 0.25 },
+          "lifting": {
+            "equalised": true,
+            "anchor_practice": "australian precast",
+            "longest_piece_m": 2.5,
+            "crane": {
+              "name": "30 t mobile crane, invented chart",
+              "share": 0.75,
+              "rigging_mass_kg": 350,
+              "chart": [
+                { "radius_m": 3, "capacity_kg": 16000 }, { "radius_m": 4, "capacity_kg": 12500 }, { "radius_m": 6, "capacity_kg": 7800 }, { "radius_m": 8, "capacity_kg": 5200 }
+              ]
+            }
+          },
+          "pressure": {
+            "closed_at_c": 22,
+            "saw_from_hour": 9,
+            "saw_to_hour": 16,
+            "hours": [
+              { "hour": 0, "slab_c": 22 }, { "hour": 1, "slab_c": 20 }, { "hour": 2, "slab_c": 18 }, { "hour": 3, "slab_c": 17 }, { "hour": 4, "slab_c": 17 }, { "hour": 5, "slab_c": 17 },
+              { "hour": 6, "slab_c": 18 }, { "hour": 7, "slab_c": 20 }, { "hour": 8, "slab_c": 22 }, { "hour": 9, "slab_c": 25 }, { "hour": 10, "slab_c": 28 }, { "hour": 11, "slab_c": 31 },
+              { "hour": 12, "slab_c": 34 }, { "hour": 13, "slab_c": 36 }, { "hour": 14, "slab_c": 38 }, { "hour": 15, "slab_c": 39 }, { "hour": 16, "slab_c": 39 }, { "hour": 17, "slab_c": 39 },
+              { "hour": 18, "slab_c": 38 }, { "hour": 19, "slab_c": 36 }, { "hour": 20, "slab_c": 34 }, { "hour": 21, "slab_c": 31 }, { "hour": 22, "slab_c": 28 }, { "hour": 23, "slab_c": 25 }
+            ]
           }
         }
 

@@ -13,7 +13,7 @@ public static class FormulaBook
         .. QuantityFormulas.Entries, .. RemovalFormulas.Entries, .. RiskFormulas.Entries, .. CostFormulas.Entries,
         .. SlabFormulas.Entries, .. WheelFormulas.Entries, .. CurlingFormulas.Entries, .. FatigueFormulas.Entries,
         .. ThicknessFormulas.Entries, .. DowelFormulas.Entries, .. DowelDesignFormulas.Entries, .. TransferFormulas.Entries, .. JointFormulas.Entries,
-        .. FaultingFormulas.Entries, .. FaultingRegressions.Entries, .. PressureFormulas.Entries, .. TrafficFormulas.Entries,
+        .. FaultingFormulas.Entries, .. FaultingRegressions.Entries, .. PressureFormulas.Entries, .. TrafficFormulas.Entries, .. SealFormulas.Entries, .. LiftFormulas.Entries, .. KerfFormulas.Entries,
     ];
 
     /// <summary>The entry with an identifier, or null.</summary>

@@ -71,7 +71,7 @@ public static class Planner
         boundaries = boundaries with { Repairs = joints.Fit(boundaries.Repairs) };
 
         var (settings, repairs) = (project.Settings, boundaries.Repairs);
-        var seals = SealPlanner.For(road, repairs, settings.Sealing, project.UnitSystem);
+        var seals = SealPlanner.For(road, repairs, settings.SealingWithTemperatures, project.UnitSystem);
         var lifts = LiftPlanner.For(road, repairs, settings.Lifting, project.UnitSystem);
         var pressure = PressurePlanner.For(road, repairs, settings.Pressure, lifts, project.UnitSystem);
 

@@ -49,6 +49,10 @@ public sealed record ProjectSettings
     /// <summary>Sealing of the repair joints.</summary>
     public SealingSettings Sealing { get; init; } = SealingSettings.Default;
 
+    /// <summary>Sealing with the temperatures of the joint design where it gives none of its own.</summary>
+    public SealingSettings SealingWithTemperatures =>
+        Sealing with { Coldest = Sealing.Coldest ?? Joints.Coldest, Hottest = Sealing.Hottest ?? Joints.Hottest };
+
     /// <summary>Lifting old concrete out.</summary>
     public LiftingSettings Lifting { get; init; } = LiftingSettings.Default;
 

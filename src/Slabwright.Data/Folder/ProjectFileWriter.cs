@@ -28,6 +28,9 @@ internal static class ProjectFileWriter
             WriteRuleSets(json, project);
             WriteSettings(json, project.Settings, units);
             JointSettingsFile.Write(json, project.Settings.Joints, units);
+            SealingSettingsFile.Write(json, project.Settings.Sealing, units);
+            LiftingSettingsFile.Write(json, project.Settings.Lifting, units);
+            PressureSettingsFile.Write(json, project.Settings.Pressure, units);
             json.WriteEndObject();
         }
 

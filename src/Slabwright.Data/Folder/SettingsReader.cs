@@ -16,6 +16,9 @@ internal static class SettingsReader
             CutStep = units == UnitSystem.Si ? 0.1 : Units.Inch.ToBase(6),
             StationRange = units == UnitSystem.Si ? 250 : Units.Foot.ToBase(1000),
             Joints = JointSettingsFile.Read(file, scene),
+            Sealing = SealingSettingsFile.Read(file, scene.Units),
+            Lifting = LiftingSettingsFile.Read(file),
+            Pressure = PressureSettingsFile.Read(file),
         };
         if (!file.Has("settings") || file.Object("settings") is not { } fields) return plain;
         return plain with

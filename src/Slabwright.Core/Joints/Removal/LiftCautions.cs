@@ -14,7 +14,7 @@ internal static class LiftCautions
     [
         new("Nobody under it", "Nobody stands under or beside a hanging piece, nor between it and anything fixed.", Load),
         new("Straight up", "Lift truly upright, slowly, and stop when the piece comes loose; a slanting pull breaks the slab beside it.",
-            new SourceRef("UFGS-32-01", "lift-out of slabs", SourceStatus.Verified)),
+            new SourceRef("UFGS-02753", "lift-out of slabs", SourceStatus.Verified)),
         new("Rated gear", $"Pins, slings, hooks and shackles marked with their rating; anchors {settings.AnchorFactor:0.##} times, gear {settings.GearFactor:0.##} times the pull.", settings.PracticeSource),
         new("Proof test", "Lifting devices made for the job are marked and tested to 125 % of their rating before use.", Rigging),
         new("Try the first", "Weigh the first piece on the crane. If it pulls harder than planned, stop: a bar is not cut through, or the base holds; cut smaller.", SourceRef.CommonPractice),

@@ -42,7 +42,7 @@ public sealed record PressureSettings
     public Sourced<double> Density { get; init; } = new(LiftCount.Density, SourceRef.CommonPractice);
 
     /// <summary>Friction between slab and base.</summary>
-    public Sourced<double> Friction { get; init; } = new(1.5, new SourceRef("DRAG-NOTE", "customary value", SourceStatus.Verified));
+    public Sourced<double> Friction { get; init; } = new(1.5, new SourceRef("SEAINT-1998", "customary value", SourceStatus.Verified));
 
     /// <summary>Length that unloads into a cut on each side at most, m: the lane beside, still whole and tied, holds the rest.</summary>
     public Sourced<double> UnloadedLength { get; init; } = new(50 * 0.3048, Assumed);
