@@ -30,7 +30,7 @@ internal static class KerfFormulas
         Work = s =>
         {
             var stress = SlabTemperature.RestrainedStress(s["modulus"], s["expansion"], s["rise"]);
-            var length = s.Result("x", Math.Min(s["held"], PressureMechanics.BuildUpLength(stress, s["density"], s["friction"])));
+            var length = s.Result("x", Math.Min(s["held"], SlabBuckling.BuildUpLength(stress, s["density"], s["friction"])));
             s.Result("u", PressureMechanics.FaceMovement(stress, s["modulus"], length, s["free"]));
         },
         Examples =

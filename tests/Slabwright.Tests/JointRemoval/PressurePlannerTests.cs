@@ -1,5 +1,6 @@
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Evidence;
+using Slabwright.Core.Joints;
 using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Pavement;
 using Slabwright.Tests.Boundaries;
@@ -34,7 +35,7 @@ public sealed class PressurePlannerTests
     {
         var stress = 4e6 * Psi * 9.9e-6 * 60 / 1.8;
         Assert.Equal(1320, stress / Psi, 0.5);
-        Assert.Equal(845, PressureMechanics.BuildUpLength(stress, 150 * 16.018463, 1.5) / Foot, 0.5);
+        Assert.Equal(845, SlabBuckling.BuildUpLength(stress, 150 * 16.018463, 1.5) / Foot, 0.5);
         var bothSides = 2 * PressureMechanics.FaceMovement(stress, 4e6 * Psi, 50 * Foot, double.PositiveInfinity);
         Assert.Equal(0.198, bothSides / Inch, 0.0005);
     }

@@ -7,10 +7,6 @@ namespace Slabwright.Core.Joints.Removal;
 /// </remarks>
 public static class PressureMechanics
 {
-    /// <summary>Length in which friction builds up a stress from a free end, m: σ/(γ f).</summary>
-    /// <param name="stress">Pa.</param> <param name="density">kg/m³.</param> <param name="friction">Friction coefficient.</param>
-    public static double BuildUpLength(double stress, double density, double friction) => stress / (density * SlabTemperature.Gravity * friction);
-
     /// <summary>How far the face of a new cut moves on one side, m.</summary>
     /// <param name="stress">Stress under full restraint σ, Pa.</param> <param name="modulus">E, Pa.</param>
     /// <param name="buildUp">Length x in which the stress builds up from a free end, m.</param>

@@ -168,7 +168,7 @@ public static class PressurePlanner
 
         /// <summary>Length in which the stress builds up from a free end, m: by friction, or the project's length where that is shorter.</summary>
         public double BuildUp(double temperature, PressureSettings settings) => Math.Min(
-            settings.UnloadedLength.Value, PressureMechanics.BuildUpLength(Stress(temperature, settings), settings.Density.Value, settings.Friction.Value));
+            settings.UnloadedLength.Value, SlabBuckling.BuildUpLength(Stress(temperature, settings), settings.Density.Value, settings.Friction.Value));
 
         /// <summary>Closure of a boundary cut with a relief cut open this far from it, m.</summary>
         public double ClosureBeside(double strip, double temperature, PressureSettings settings) => PressureMechanics.ClosureAfterRelief(
