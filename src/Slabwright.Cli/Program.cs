@@ -8,6 +8,7 @@ var root = new RootCommand("Slabwright: from a condition survey of a jointed con
     SurveyCommand.Build(),
     TreatmentsCommand.Build(),
     BoundariesCommand.Build(),
+    JointsCommand.Build(),
     QuantitiesCommand.Build(),
     SheetsCommand.Build(),
     RulesCommand.Build(),

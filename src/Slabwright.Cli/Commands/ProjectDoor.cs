@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 using Slabwright.Cli.Output;
 using Slabwright.Core.Evidence;
@@ -11,7 +12,7 @@ namespace Slabwright.Cli.Commands;
 /// <summary>What every verb on a project shares: the folder, the options and reading it.</summary>
 internal sealed class ProjectDoor
 {
-    private readonly Argument<string> _folder = new("FOLDER") { Description = "Project folder with its project.json." };
+    private readonly Argument<string?> _folder = new("FOLDER") { Description = "Project folder with its project.json." };
     private readonly Option<string?> _ruleSet = new("--rule-set") { Description = "Plan with another rule set; see 'slabwright rules'." };
     private readonly Option<string?> _today = new("--today") { Description = "Date the survey is checked against, YYYY-MM-DD; today when left out." };
     private readonly Option<bool> _json = new("--json") { Description = "One JSON document on standard output." };
@@ -21,8 +22,10 @@ internal sealed class ProjectDoor
     /// <summary>Adds the shared argument and options to a verb.</summary>
     /// <param name="command">The verb.</param>
     /// <param name="withRange">True for verbs that compute the cost range.</param>
-    public ProjectDoor(Command command, bool withRange = false)
+    /// <param name="folderOptional">True for verbs that can do without a project; the verb checks then that it has what it needs.</param>
+    public ProjectDoor(Command command, bool withRange = false, bool folderOptional = false)
     {
+        _folder.Arity = folderOptional ? ArgumentArity.ZeroOrOne : ArgumentArity.ExactlyOne;
         _today.Validators.Add(result =>
         {
             if (result.Tokens.Count > 0 && !TryDay(result.Tokens[0].Value, out _))
@@ -42,7 +45,10 @@ internal sealed class ProjectDoor
     public Report ReportFor(ParseResult parsed) => new(parsed.GetValue(_json), parsed.GetValue(_quiet));
 
     /// <summary>The folder as typed.</summary>
-    public string FolderOf(ParseResult parsed) => parsed.GetRequiredValue(_folder);
+    public string FolderOf(ParseResult parsed) => parsed.GetRequiredValue(_folder)!;
+
+    /// <summary>True where a folder was typed.</summary>
+    public bool HasFolder(CommandResult result) => result.GetValue(_folder) is not null;
 
     /// <summary>False under --no-range.</summary>
     public bool RangeOf(ParseResult parsed) => _noRange is null || !parsed.GetValue(_noRange);

@@ -5,7 +5,7 @@ using Slabwright.Core.Measures;
 namespace Slabwright.Core.Handbook;
 
 /// <summary>How reading a measure from text ended.</summary>
-internal enum MeasureReading
+public enum MeasureReading
 {
     /// <summary>A value was read.</summary>
     Read,
@@ -21,7 +21,7 @@ internal enum MeasureReading
 }
 
 /// <summary>Reads <c>6 ft</c>, <c>12 ft 6 in</c>, <c>1,200 psi</c> or a bare number, and writes values with a sensible number of digits.</summary>
-internal static partial class MeasureText
+public static partial class MeasureText
 {
     private static readonly Dictionary<string, string> Aliases = new(StringComparer.OrdinalIgnoreCase)
     {

@@ -35,7 +35,7 @@ public sealed partial class CommandLineTests : IDisposable
     {
         var run = await CommandLine.Run("plan", Demo, "--out", _folder, "--today", "2026-04-01", "--no-range");
         Assert.Equal(0, run.ExitCode);
-        Assert.Contains("[1/3] treatments", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("[1/4] treatments", run.Errors, StringComparison.Ordinal);
         Assert.Contains("Bid total", run.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("Range of cost", run.Output, StringComparison.Ordinal);
     }
@@ -52,6 +52,7 @@ public sealed partial class CommandLineTests : IDisposable
     [InlineData("survey")]
     [InlineData("treatments")]
     [InlineData("boundaries")]
+    [InlineData("joints")]
     [InlineData("quantities")]
     public async Task Each_step_has_a_verb_for_people_and_for_scripts(string verb)
     {
@@ -109,6 +110,9 @@ public sealed partial class CommandLineTests : IDisposable
     [InlineData("plan")]
     [InlineData("plan", "folder", "--out", "x", "--today", "yesterday")]
     [InlineData("calc", "repair-area", "length")]
+    [InlineData("joints")]
+    [InlineData("joints", "folder", "--by-hand", "--thickness", "10 in")]
+    [InlineData("joints", "folder", "--thickness", "10 in")]
     [InlineData("fly")]
     public async Task A_wrong_command_line_ends_with_code_2_and_a_sentence(params string[] arguments)
     {
@@ -130,6 +134,37 @@ public sealed partial class CommandLineTests : IDisposable
     }
 
     [Fact]
+    public async Task Joints_shows_conditions_winner_alternatives_limits_and_joints_by_kind()
+    {
+        var run = await CommandLine.Run("joints", Demo, "--today", "2026-04-01");
+        Assert.All(new[] { "Lane 1:", "design years", "cheapest of", "governing limit", "bearing on the concrete", "dowelled", "holes for" },
+            words => Assert.Contains(words, run.Output, StringComparison.Ordinal));
+        var every = await CommandLine.Run("joints", Demo, "--today", "2026-04-01", "--all");
+        Assert.True(every.Output.Split('\n').Length > run.Output.Split('\n').Length);
+        var result = (await CommandLine.Run("joints", Demo, "--today", "2026-04-01", "--json")).Json.GetProperty("result");
+        foreach (var lane in result.GetProperty("lanes").EnumerateArray())
+        {
+            var passing = lane.GetProperty("alternatives").EnumerateArray().Where(a => a.GetProperty("passes").GetBoolean()).ToArray();
+            Assert.Equal(passing.Min(a => a.GetProperty("costPerJoint").GetDecimal()), lane.GetProperty("winner").GetProperty("costPerJoint").GetDecimal());
+        }
+    }
+
+    [Fact]
+    public async Task Joints_by_hand_works_one_joint_out_and_tells_what_it_took()
+    {
+        var people = await CommandLine.Run("joints", "--by-hand", "--thickness", "10 in", "--k", "40 MPa/m");
+        Assert.Equal(0, people.ExitCode);
+        Assert.Contains("common practice", people.Output, StringComparison.Ordinal);
+        Assert.Contains("two elastic sides", people.Output, StringComparison.Ordinal);
+        var script = await CommandLine.Run("joints", "--by-hand", "--thickness", "250", "--si", "--json");
+        Assert.Equal(11, script.Json.GetProperty("result").GetProperty("bars").GetArrayLength());
+        var wrong = await CommandLine.Run("joints", "--by-hand", "--thickness", "0 in");
+        Assert.Equal(2, wrong.ExitCode);
+        Assert.Contains("[thickness]", wrong.Errors, StringComparison.Ordinal);
+        Assert.Contains("Mend:", wrong.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Calc_and_rules_list_everything_there_is()
     {
         var handbook = await CommandLine.Run("calc");
@@ -144,7 +179,7 @@ public sealed partial class CommandLineTests : IDisposable
         var page = await File.ReadAllTextAsync(Path.Combine(SourceTree.Root, "docs", "command-line.md"), TestContext.Current.CancellationToken);
         var help = await CommandLine.Run("--help");
         var verbs = Verb().Matches(help.Output[help.Output.IndexOf("Commands:", StringComparison.Ordinal)..]).Select(m => m.Groups[1].Value).ToArray();
-        Assert.Equal(8, verbs.Length);
+        Assert.Equal(9, verbs.Length);
         Assert.All(verbs, v => Assert.Contains($"`{v} ", page.Replace($"`{v}`", $"`{v} `", StringComparison.Ordinal), StringComparison.Ordinal));
         var codes = File.ReadAllText(Path.Combine(SourceTree.Root, "src", "Slabwright.Cli", "ExitCode.cs"));
         Assert.All(Code().Matches(codes), m => Assert.Contains($"| {m.Groups[2].Value} | {m.Groups[1].Value} |", page, StringComparison.Ordinal));

@@ -30,20 +30,28 @@ internal sealed class ClosedMechanics(JointConditions conditions, double reach) 
     }
 
     /// <summary>Share of the free response that a line of bars as strong as those near the wheel carries over.</summary>
-    private double Transfer(WheelPatch[] wheel, BarLayout? bars)
+    /// <param name="wheel">The tyres of the wheel.</param> <param name="bars">The bars.</param>
+    /// <param name="barStiffness">Stiffness of one bar, N/m; the published form where null.</param>
+    internal double Transfer(WheelPatch[] wheel, BarLayout? bars, double? barStiffness = null)
     {
         if (bars is null || bars.Bars == 0) return 0;
         var at = wheel.Average(w => w.Across);
         var weights = bars.Offsets.Sum(x => Weight(x - at));
         if (weights <= 0) return 0;
         var spacing = WeightOverLane(at) / weights;
-        var bar = DowelBar.JointStiffness(
+        var bar = barStiffness ?? DowelBar.JointStiffness(
             conditions.DowelSupport, bars.Diameter, conditions.SteelModulus, SteelPoisson, conditions.JointWidth);
         return LoadTransfer.Deflection(
             LoadTransfer.Stiffness(bar, spacing, conditions.Reaction, _radius), ContactRadius(wheel) / _radius);
     }
 
-    private double Bearing(WheelPatch[] tyres, BarLayout bars, double transfer)
+    private double Bearing(WheelPatch[] tyres, BarLayout bars, double transfer) =>
+        OfShear(conditions, bars.Diameter, Shears(tyres, bars, transfer).Max());
+
+    /// <summary>Load of each bar, N, under tyres taken as one wheel.</summary>
+    internal double[] Shears(WheelPatch[] tyres, BarLayout bars) => Shears(tyres, bars, Transfer(tyres, bars));
+
+    private double[] Shears(WheelPatch[] tyres, BarLayout bars, double transfer)
     {
         var carried = transfer / (1 + transfer);
         var shear = new double[bars.Bars];
@@ -54,7 +62,7 @@ internal sealed class ClosedMechanics(JointConditions conditions, double reach) 
             for (var n = 0; n < shear.Length; n++) shear[n] += carried * tyre.Load * Weight(bars.Offsets[n] - tyre.Across) / sum;
         }
 
-        return OfShear(conditions, bars.Diameter, shear.Max());
+        return shear;
     }
 
     /// <summary>Bearing stress of a bar that carries a shear, Pa.</summary>

@@ -89,8 +89,7 @@ public static class JointLoads
     {
         var tyres = axle.Axles == 1 && axle.Load <= SteeringUpTo ? 1 : 2;
         var load = axle.Load / (axle.Axles * 2 * tyres);
-        var print = Math.Sqrt(load / conditions.TyrePressure / 0.5227);
-        var (length, width) = (0.8712 * print, 0.6 * print);
+        var (length, width) = WheelImprint.Rectangle(load / conditions.TyrePressure);
         var outer = conditions.LaneWidth - (place == WheelPlace.WheelPath ? PathFromEdge : 0) - width / 2;
         var patches = from n in Enumerable.Range(0, axle.Axles)
                       from wheel in Enumerable.Range(0, 2)
