@@ -1,4 +1,5 @@
 using Slabwright.Core.Job;
+using Slabwright.Sheets.Joints;
 using Slabwright.Sheets.Maps;
 using Slabwright.Sheets.PlanSet;
 using Slabwright.Sheets.Tables;
@@ -8,7 +9,7 @@ namespace Slabwright.Sheets;
 
 /// <summary>
 /// Everything a crew, an estimator and a map need, as bytes: plan set (PDF), bid schedule (XLSX), tables (CSV), map (GeoJSON, GeoPackage)
-/// and drawing (DXF). The same project, plan and options always give the same plan set.
+/// and drawings (DXF). The same project, plan and options always give the same plan set.
 /// </summary>
 public static class SheetSet
 {
@@ -28,7 +29,7 @@ public static class SheetSet
             () => CsvFiles.Write(project, plan, options),
             () => GeoJsonFile.Write(project, plan, options),
             () => [GeoPackageFile.Write(project, plan, options)],
-            () => [DxfFile.Write(project, plan, options)],
+            () => [DxfFile.Write(project, plan, options), JointDxfFile.Write(project, plan, options)],
         ];
         var files = new IReadOnlyList<SheetFile>[writers.Length];
         Parallel.For(0, writers.Length, i => files[i] = writers[i]());

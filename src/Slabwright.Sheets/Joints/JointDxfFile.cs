@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Job;
-using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Measures;
 using Slabwright.Sheets.Figures;
 using Slabwright.Sheets.Maps;
@@ -21,21 +20,20 @@ public static class JointDxfFile
 
     /// <summary>Writes the drawing.</summary>
     /// <param name="project">The job.</param>
-    /// <param name="joints">Its designed joints.</param>
+    /// <param name="plan">Its plan.</param>
     /// <param name="options">Name of the file.</param>
-    /// <param name="reservoirs">Reservoir of a joint, or null where none is designed.</param>
-    public static SheetFile Write(Project project, JointPlan joints, SheetOptions options, Func<DesignedJoint, JointReservoir?>? reservoirs = null)
+    public static SheetFile Write(Project project, RepairPlan plan, SheetOptions options)
     {
         ArgumentNullException.ThrowIfNull(project);
-        ArgumentNullException.ThrowIfNull(joints);
+        ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
         var unit = project.UnitSystem == UnitSystem.Si ? Units.Millimetre : Units.Inch;
         var entities = new DxfText();
         var writer = new FigureDxf(entities, unit);
         var y = 0.0;
-        foreach (var group in JointLayouts.Of(joints))
+        foreach (var group in JointLayouts.Of(plan.Joints))
         {
-            var drawing = new JointDrawingOptions(project.UnitSystem, AcrossScale, SectionScale) { Reservoir = reservoirs?.Invoke(group.Sample) };
+            var drawing = new JointDrawingOptions(project.UnitSystem, AcrossScale, SectionScale) { Reservoir = SealWords.ReservoirOf(plan.Seals, group.Sample) };
             var (across, section) = (JointAcross.Draw(group.Sample, drawing), JointSection.Draw(group.Sample, drawing));
             var title = $"{group.Mark}: lane {group.Sample.Lane}, {JointWords.Of(group.Bars, JobUnits.Of(project.UnitSystem))}, slab {JobUnits.Of(project.UnitSystem).Detail(group.Sample.Thickness)}";
             writer.Text(title, 0, y + across.Origin.Y / AcrossScale + 0.12, 0.06);

@@ -31,8 +31,8 @@ public static class RemovalFigure
         figure.Box(FigureStyle.NewConcrete, 0, 0, length, width, repair.Id);
         foreach (var cut in lift.Cuts) figure.Line(FigureStyle.SawnJoint, (cut - repair.From) * scale, 0, (cut - repair.From) * scale, width);
         foreach (var cut in lift.LongCuts) figure.Line(FigureStyle.SawnJoint, 0, cut * scale, length, cut * scale);
-        foreach (var piece in lift.Pieces) Piece(figure, piece, repair.From, scale);
         if (relief is not null) Relief(figure, relief, repair.From, width, scale, units);
+        foreach (var piece in lift.Pieces) Piece(figure, piece, repair.From, scale);
         figure.Line(FigureStyle.BoundaryCut, 0, 0, 0, width);
         figure.Line(FigureStyle.BoundaryCut, length, 0, length, width);
         figure.Line(FigureStyle.LaneEdge, -14, 0, length + 14, 0);

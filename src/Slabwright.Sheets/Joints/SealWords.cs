@@ -1,4 +1,5 @@
 using System.Globalization;
+using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Joints.Sealing;
 
 namespace Slabwright.Sheets.Joints;
@@ -21,10 +22,11 @@ public static class SealWords
     public static string MarkOf(int index) => "S" + (index + 1).ToString(CultureInfo.InvariantCulture);
 
     /// <summary>What the joint drawing shows of a joint's reservoir; null where none is chosen.</summary>
-    public static JointReservoir? ReservoirOf(SealPlan plan, string repair, double at)
+    public static JointReservoir? ReservoirOf(SealPlan plan, DesignedJoint designed)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var joint = plan.Joints.FirstOrDefault(j => j.RepairId == repair && Math.Abs(j.At - at) < 1e-6);
+        ArgumentNullException.ThrowIfNull(designed);
+        var joint = plan.Joints.FirstOrDefault(j => j.RepairId == designed.RepairId && Math.Abs(j.At - designed.At) < 1e-6);
         if (joint is null || joint.Reservoir < 0 || plan.Reservoirs[joint.Reservoir].Chosen is not { } chosen) return null;
         return new JointReservoir(chosen.Width, chosen.SawDepth);
     }

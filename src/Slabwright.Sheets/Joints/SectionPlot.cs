@@ -22,15 +22,20 @@ internal static class SectionPlot
         var y = PlotScale.Round(values.Min(), values.Max(), bottom, top, 6);
         PlotAxes.Upright(figure, y, 0, size, $"{section.Quantity}, {JobUnits.Symbol(section.Unit)}", width);
         PlotAxes.Level(figure, x, height, size, $"{section.AxisName}, {section.LengthUnit.Symbol}");
-        if (section.Limit is { } limit)
+        if (section.Limit is { } drawn)
         {
-            var level = y.At(section.Unit.FromBase(limit.Value));
+            var level = y.At(section.Unit.FromBase(drawn.Value));
             figure.Line(FigureStyle.Limit, 0, level, width, level);
-            figure.Text(limit.Name, width - 4, level - 4, size * 0.9, FigureAnchor.End, true);
         }
 
         DrawPlaces(figure, section, x, height, size);
         for (var i = 0; i < section.Curves.Length; i++) DrawCurve(figure, section, i, x, y);
+        if (section.Limit is { } limit)
+        {
+            figure.Text(limit.Name, 8, y.At(section.Unit.FromBase(limit.Value)) - 5, size * 0.9, FigureAnchor.Start, true);
+            figure.ClearUnderLast();
+        }
+
         DrawLegend(figure, section, size);
         return figure.Build(section.Title, Describe(section));
     }

@@ -12,12 +12,13 @@ using Slabwright.Sheets.Words;
 namespace Slabwright.Sheets.PlanSet;
 
 /// <summary>For each lane: what was looked at, under which conditions, what governs, and why the winner won.</summary>
-internal sealed class AlternativeSheets(Project project, JointPlan joints, SheetFrame frame, PaperFonts fonts)
+internal sealed class AlternativeSheets(Project project, RepairPlan plan, SheetFrame frame, PaperFonts fonts)
 {
     private const float Gutter = 24;
     private const float ChartShare = 0.56f;
 
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
+    private readonly JointPlan joints = plan.Joints;
 
     public IEnumerable<SheetDraft> Drafts() => joints.Lanes.Where(l => !l.Alternatives.IsEmpty).SelectMany(Lane);
 

@@ -12,13 +12,14 @@ using Slabwright.Sheets.Words;
 namespace Slabwright.Sheets.PlanSet;
 
 /// <summary>One drilling sheet for each distinct layout, then the schedule that says which joint is built after which.</summary>
-internal sealed class JointSheets(Project project, JointPlan joints, SheetFrame frame, PaperFonts fonts, Func<DesignedJoint, JointReservoir?>? reservoirs = null)
+internal sealed class JointSheets(Project project, RepairPlan plan, SheetFrame frame, PaperFonts fonts)
 {
     private const float Gutter = 22;
     private const float LeastNotes = 300;
     private const float NoteSize = 8;
 
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
+    private readonly JointPlan joints = plan.Joints;
 
     public IEnumerable<SheetDraft> Drafts()
     {
@@ -31,7 +32,7 @@ internal sealed class JointSheets(Project project, JointPlan joints, SheetFrame 
     private SheetDraft Layout(JointLayoutGroup group)
     {
         var joint = group.Sample;
-        var reservoir = reservoirs?.Invoke(joint);
+        var reservoir = SealWords.ReservoirOf(plan.Seals, joint);
         var (across, acrossWords) = Fit(scale => JointAcross.Draw(joint, Options(scale, scale, reservoir)), frame.Body.Width - Gutter - LeastNotes, frame.Body.Height * 0.6f, AcrossScales());
         var room = frame.Body.Bottom - (frame.Body.Top + (float)across.Height + 58);
         var (section, sectionWords) = Fit(scale => JointSection.Draw(joint, Options(scale, scale, reservoir)), (float)Math.Max(across.Width, 560), room, SectionScales());

@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using SkiaSharp;
-using Slabwright.Core.Boundaries;
 using Slabwright.Core.Job;
 using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Measures;
@@ -13,11 +11,12 @@ using Slabwright.Sheets.Words;
 namespace Slabwright.Sheets.PlanSet;
 
 /// <summary>Lifting out: the heaviest piece drawn with its slings, cautions, pull by sling angle, and every repair's pieces and crane check.</summary>
-internal sealed class LiftSheets(Project project, ImmutableArray<Repair> repairs, LiftPlan lifts, PressurePlan pressure, SheetFrame frame, PaperFonts fonts)
+internal sealed class LiftSheets(Project project, RepairPlan plan, SheetFrame frame, PaperFonts fonts)
 {
     private const float DrawingHeight = 236;
 
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
+    private readonly LiftPlan lifts = plan.Lifts;
 
     public IEnumerable<SheetDraft> Drafts()
     {
@@ -40,14 +39,14 @@ internal sealed class LiftSheets(Project project, ImmutableArray<Repair> repairs
 
     private void DrawHeaviest(PaperPad pad, SKRect box, RepairLift lift)
     {
-        var repair = repairs.First(r => r.Id == lift.RepairId);
-        var relief = pressure.Repairs.FirstOrDefault(p => p.RepairId == lift.RepairId)?.Relief;
+        var repair = plan.Boundaries.Repairs.First(r => r.Id == lift.RepairId);
+        var relief = plan.Pressure.Repairs.FirstOrDefault(p => p.RepairId == lift.RepairId)?.Relief;
         var ruler = FigurePainter.RulerOf(fonts);
-        var plan = FigureFit.Within(box.Width * 0.55, box.Height - 12, s => RemovalFigure.Draw(repair, lift, relief, units, s, ruler));
+        var fromAbove = FigureFit.Within(box.Width * 0.55, box.Height - 12, s => RemovalFigure.Draw(repair, lift, relief, units, s, ruler));
         var sling = FigureFit.Within(box.Width * 0.4, box.Height - 12, s => SlingFigure.Draw(lift.Pieces[0], repair.Thickness, lift.Forces, units, s, ruler));
         pad.Text("from above, travel to the right; to scale", box.Left, box.Top + 6, 7.4f, Face.Text, PaperPad.Quiet);
-        FigurePainter.Draw(pad, plan, box.Left, box.Top + 12);
-        var right = box.Left + box.Width * 0.58f;
+        FigurePainter.Draw(pad, fromAbove, box.Left, box.Top + 12);
+        var right = box.Left + Math.Max((float)fromAbove.Width + 90, box.Width * 0.3f);
         pad.Text("one piece on its slings, seen along the road; to scale", right, box.Top + 6, 7.4f, Face.Text, PaperPad.Quiet);
         FigurePainter.Draw(pad, sling, right, box.Top + 12);
     }

@@ -4,7 +4,8 @@ using Slabwright.Sheets.Paper;
 
 namespace Slabwright.Sheets.PlanSet;
 
-/// <summary>The plan set as one vector PDF: cover, index, key plan, strips, schedule, quantities, reasons, findings.</summary>
+/// <summary>The plan set as one vector PDF: cover, index, key plan, strips, schedule, joints with seals, lifting and relief cuts,
+/// alternatives of load transfer, quantities, reasons, findings.</summary>
 public static class PlanSetPdf
 {
     /// <summary>Writes the plan set.</summary>
@@ -67,6 +68,11 @@ internal sealed class SheetList(Project project, RepairPlan plan, SheetOptions o
         drafts.Add(new KeyPlanSheet(project, plan, frame).Draft(() => Stretches(strips, 4)));
         drafts.AddRange(strips.Drafts());
         drafts.AddRange(new ScheduleSheets(project, plan, frame, fonts).Drafts());
+        drafts.AddRange(new JointSheets(project, plan, frame, fonts).Drafts());
+        drafts.AddRange(new SealSheets(project, plan, frame, fonts).Drafts());
+        drafts.AddRange(new LiftSheets(project, plan, frame, fonts).Drafts());
+        drafts.AddRange(new PressureSheets(project, plan, frame, fonts).Drafts());
+        drafts.AddRange(new AlternativeSheets(project, plan, frame, fonts).Drafts());
         drafts.AddRange(new QuantitySheets(project, plan, frame, fonts).Drafts());
         drafts.AddRange(new ReasonSheets(project, plan, frame, fonts).Drafts());
         drafts.AddRange(new FindingSheets(project, plan, frame, fonts).Drafts());

@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using SkiaSharp;
-using Slabwright.Core.Boundaries;
 using Slabwright.Core.Job;
 using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Measures;
@@ -13,11 +11,12 @@ using Slabwright.Sheets.Words;
 namespace Slabwright.Sheets.PlanSet;
 
 /// <summary>Slabs under pressure: when boundary saws bind, and where relief cuts go.</summary>
-internal sealed class PressureSheets(Project project, ImmutableArray<Repair> repairs, PressurePlan pressure, LiftPlan lifts, SheetFrame frame, PaperFonts fonts)
+internal sealed class PressureSheets(Project project, RepairPlan plan, SheetFrame frame, PaperFonts fonts)
 {
     private const float DrawingHeight = 220;
 
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
+    private readonly PressurePlan pressure = plan.Pressure;
 
     public IEnumerable<SheetDraft> Drafts()
     {
@@ -40,12 +39,12 @@ internal sealed class PressureSheets(Project project, ImmutableArray<Repair> rep
             FigurePainter.Draw(pad, chart, box.Left, box.Top + 18);
         }
 
-        if (pressure.Repairs.FirstOrDefault(r => r.Relief is not null) is not { } needed || lifts.Repairs.FirstOrDefault(l => l.RepairId == needed.RepairId) is not { } lift) return;
+        if (pressure.Repairs.FirstOrDefault(r => r.Relief is not null) is not { } needed || plan.Lifts.Repairs.FirstOrDefault(l => l.RepairId == needed.RepairId) is not { } lift) return;
         var right = box.Left + box.Width * 0.54f;
-        var repair = repairs.First(r => r.Id == needed.RepairId);
+        var repair = plan.Boundaries.Repairs.First(r => r.Id == needed.RepairId);
         pad.Text($"Relief cut of {repair.Id}, from above", right, box.Top + 9, 10.5f, Face.Bold);
-        var plan = FigureFit.Within(box.Width * 0.46, box.Height - 18, s => RemovalFigure.Draw(repair, lift, needed.Relief, units, s, ruler));
-        FigurePainter.Draw(pad, plan, right, box.Top + 18);
+        var fromAbove = FigureFit.Within(box.Width * 0.46, box.Height - 18, s => RemovalFigure.Draw(repair, lift, needed.Relief, units, s, ruler));
+        FigurePainter.Draw(pad, fromAbove, right, box.Top + 18);
     }
 
     private ResponseSection Temperatures()

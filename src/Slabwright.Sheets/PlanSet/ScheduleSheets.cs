@@ -2,6 +2,7 @@ using System.Globalization;
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Job;
 using Slabwright.Core.Quantities;
+using Slabwright.Sheets.Joints;
 using Slabwright.Sheets.Paper;
 using Slabwright.Sheets.Words;
 
@@ -11,6 +12,7 @@ namespace Slabwright.Sheets.PlanSet;
 internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFrame frame, PaperFonts fonts)
 {
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
+    private readonly Dictionary<(string Repair, double At), string> marks = JointLayouts.MarksOf(plan.Joints);
 
     public IEnumerable<SheetDraft> Drafts()
     {
@@ -25,7 +27,7 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
 
         blocks.Add(new FlowText(
             "From and to are the boundary cuts. Distances run along the lane's centre from the nearest joint or crack that is there today; the joint is named by the slabs on both sides. "
-            + "Bars: D drilled dowels, T tie bars, – none. Pieces and mass: equal lift pieces no longer than 6 ft (1.83 m), by volume at 150 lb/ft³ (2,403 kg/m³)."));
+            + "Bars: D dowels, T tie bars, – none; J1, J2 and so on: the joint layout sheets. Pieces and mass: equal lift pieces no longer than 6 ft (1.83 m), by volume at 150 lb/ft³ (2,403 kg/m³)."));
         return FlowSheets.Of("Repair schedule", new PaperFlow(fonts, frame.Body).Lay(blocks));
     }
 
@@ -51,7 +53,7 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
             r.Id, N(r.Lane), SheetWords.Of(r.Kind), project.Road.Stationing.Format(r.From), project.Road.Stationing.Format(r.To),
             CutPlace.OfStart(project.Road, r).Describe(lane, units), CutPlace.OfEnd(project.Road, r).Describe(lane, units),
             units.LengthNumber(r.Length), units.LengthNumber(r.Width), units.ThicknessNumber(r.Thickness), units.AreaNumber(r.Area),
-            JointWords(r.Start), JointWords(r.End), InsideWords(r.Intermediate),
+            EndWords(r, r.Start), EndWords(r, r.End), InsideWords(r),
             FaceWords.Of(r.LeftFace, units), FaceWords.Of(r.RightFace, units), N(Lifting.Pieces(r)), JobUnits.Number(units.Mass.FromBase(Lifting.PieceMass(r)), 1),
         ]);
     }
@@ -63,11 +65,14 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
     ], RowTone.Total);
 
     /// <summary>Joints inside: those with the same bars together, e.g. <c>2 × 8 D: 443+16.0, 443+26.5</c>.</summary>
-    private string InsideWords(IEnumerable<RepairJoint> joints) => string.Join("\n", joints.GroupBy(Bars).Select(g =>
+    private string InsideWords(Repair repair) => string.Join("\n", repair.Intermediate.GroupBy(j => Bars(j) + MarkOf(repair, j)).Select(g =>
         $"{N(g.Count())} × {g.Key}: {string.Join(", ", g.Select(j => project.Road.Stationing.Format(j.At)))}"));
 
-    private static string JointWords(RepairJoint joint) =>
-        $"{SheetWords.Of(joint.Design)} {Bars(joint)}{(joint.AtExistingJoint ? "\nat old joint" : "")}";
+    private string EndWords(Repair repair, RepairJoint joint) =>
+        $"{SheetWords.Of(joint.Design)} {Bars(joint)}{MarkOf(repair, joint)}{(joint.AtExistingJoint ? "\nat old joint" : "")}";
+
+    /// <summary>Mark of the joint's layout sheet, with a space before it.</summary>
+    private string MarkOf(Repair repair, RepairJoint joint) => marks.TryGetValue((repair.Id, joint.At), out var mark) ? " " + mark : "";
 
     private static string Bars(RepairJoint joint) => joint.Design switch
     {

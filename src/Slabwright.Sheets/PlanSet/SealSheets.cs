@@ -10,13 +10,14 @@ using Slabwright.Sheets.Words;
 namespace Slabwright.Sheets.PlanSet;
 
 /// <summary>Reservoirs in section with the table the crew sets its saw by, then how far each joint moves.</summary>
-internal sealed class SealSheets(Project project, SealPlan seals, SheetFrame frame, PaperFonts fonts)
+internal sealed class SealSheets(Project project, RepairPlan plan, SheetFrame frame, PaperFonts fonts)
 {
     private const float GreatestHeight = 300;
 
     private static readonly (double Ratio, string Words)[] Scales = [(0.5, "twice full size"), (1, "full size"), (2, "half size"), (4, "quarter size")];
 
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
+    private readonly SealPlan seals = plan.Seals;
     private readonly float width = new PaperFlow(fonts, frame.Body, 2).ColumnWidth;
 
     public IEnumerable<SheetDraft> Drafts()

@@ -59,6 +59,9 @@ public sealed partial class JobUnits
         return text.StartsWith('-') && text.All(c => c is '-' or '0' or '.' or ',') ? text[1..] : text;
     }
 
+    /// <summary>A number for a list inside a cell: no separators, no zeros at the end.</summary>
+    public static string Plain(double value, int decimals) => Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+
     /// <summary>A unit symbol as printed on paper, with raised powers.</summary>
     public static string Symbol(Unit unit) => unit.Symbol.Replace("2", "²", StringComparison.Ordinal).Replace("3", "³", StringComparison.Ordinal);
 

@@ -34,6 +34,11 @@ public static class WorkbookFile
         await TakeOffSheet.WriteAsync(book, styles, project, plan).ConfigureAwait(false);
         await TableSheet.WriteAsync(book, styles, "Repairs", plan.Boundaries.Repairs, tables.Repairs()).ConfigureAwait(false);
         await TableSheet.WriteAsync(book, styles, "Surface works", plan.SurfaceWorks, tables.SurfaceWorks()).ConfigureAwait(false);
+        var joints = new JointTables(project, plan);
+        await TableSheet.WriteAsync(book, styles, "Joints", plan.Joints.Joints, joints.Joints()).ConfigureAwait(false);
+        await TableSheet.WriteAsync(book, styles, "Alternatives", joints.AlternativeRows, joints.Alternatives()).ConfigureAwait(false);
+        await TableSheet.WriteAsync(book, styles, "Seals", plan.Seals.Joints, joints.Seals()).ConfigureAwait(false);
+        await TableSheet.WriteAsync(book, styles, "Lift pieces", joints.PieceRows, joints.Pieces()).ConfigureAwait(false);
         await TableSheet.WriteAsync(book, styles, "Reasons", plan.Decisions, tables.Decisions()).ConfigureAwait(false);
         await TableSheet.WriteAsync(book, styles, "Findings", plan.Findings, tables.Findings()).ConfigureAwait(false);
         await book.FinishAsync().ConfigureAwait(false);

@@ -16,6 +16,8 @@ internal static class HandMadePlan
     {
         var made = MakeRepairs(project, repairs);
         var works = repairs == 0 ? [] : MakeWorks(project);
+        var joints = HandMadeJoints.Build(project, made);
+        var lifts = HandMadeRemoval.Lifts(project, made);
         return new RepairPlan
         {
             Decisions = [.. project.Survey.Distresses.Select((d, i) => Decide(project, d, i))],
@@ -23,6 +25,10 @@ internal static class HandMadePlan
                 [new RuleSetCall("hand-made", Treatment.FullDepthRepair, "HM-1"), new RuleSetCall("other", Treatment.Leave, "OT-4")]))],
             Demands = [],
             Boundaries = new BoundaryResult(made, 120_000m, RuleCosts(), CostCurve(project), [new LargeRemoval(1, 40, 80, 21_000m, 24_500m, false)], 7, []),
+            Joints = joints,
+            Seals = HandMadeRemoval.Seals(project, joints),
+            Lifts = lifts,
+            Pressure = HandMadeRemoval.Pressure(made, lifts),
             SurfaceWorks = works,
             Quantities = HandMadeQuantities.Build(project, made, works),
             Findings = Findings(),

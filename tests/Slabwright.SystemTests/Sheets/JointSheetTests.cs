@@ -24,7 +24,8 @@ public sealed class JointSheetTests
     [MemberData(nameof(Jobs))]
     public void NoWordOfADrawingLiesOnAnother(string job)
     {
-        var (project, joints) = Made(job);
+        var (project, plan) = Made(job);
+        var joints = plan.Joints;
         using var fonts = new PaperFonts();
         foreach (var joint in JointLayouts.Of(joints).Select(g => g.Sample))
         {
@@ -40,7 +41,7 @@ public sealed class JointSheetTests
     [Fact]
     public void BarsStandToScaleFromTheLanesLeftEdge()
     {
-        var joint = Made("usual").Joints.Joints[0];
+        var joint = Made("usual").Plan.Joints.Joints[0];
         var options = new JointDrawingOptions(UnitSystem.UsCustomary, 200, 800);
         var figure = JointAcross.Draw(joint, options);
         for (var i = 0; i < joint.Bars!.Bars; i++)
@@ -60,7 +61,7 @@ public sealed class JointSheetTests
     [Fact]
     public void OldSlabLiesBehindAStartAndAheadOfAnEnd()
     {
-        var joints = Made("usual").Joints.Joints;
+        var joints = Made("usual").Plan.Joints.Joints;
         foreach (var (position, old) in new[] { (JointPosition.Start, "behind"), (JointPosition.End, "ahead") })
         {
             var figure = JointAcross.Draw(joints.First(j => j.Position == position), new JointDrawingOptions(UnitSystem.Si, 100, 400));
@@ -78,8 +79,9 @@ public sealed class JointSheetTests
     public void ThePrintedSheetHasDimensionsStepsAndCaution(string job, string lastOffset, string hole, string scale)
     {
         using var folder = new ScratchFolder();
-        var (project, joints) = Made(job);
-        var text = OutsideProgram.Run("pdftotext", "-layout", "-l", "1", folder.Save(Printed(project, joints)), "-");
+        var (project, plan) = Made(job);
+        var joints = plan.Joints;
+        var text = OutsideProgram.Run("pdftotext", "-layout", "-l", "1", folder.Save(Printed(project, plan)), "-");
         foreach (var word in new[] { lastOffset, hole, scale, "Silica dust", "Tolerances", "left drill at", "J1", "R001" }) Assert.Contains(word, text, StringComparison.Ordinal);
         Assert.All(joints.Joints[0].Drilling!.Steps, s => Assert.Contains(s.Name + ":", text, StringComparison.Ordinal));
     }
@@ -89,9 +91,10 @@ public sealed class JointSheetTests
     public void EveryJointIsInTheSchedule(string job)
     {
         using var folder = new ScratchFolder();
-        var (project, joints) = Made(job);
+        var (project, plan) = Made(job);
+        var joints = plan.Joints;
         if (joints.Joints.IsEmpty) return;
-        var text = OutsideProgram.Run("pdftotext", "-layout", folder.Save(Printed(project, joints)), "-");
+        var text = OutsideProgram.Run("pdftotext", "-layout", folder.Save(Printed(project, plan)), "-");
         Assert.All(joints.Joints, j => Assert.Contains(project.Road.Stationing.Format(j.At), text, StringComparison.Ordinal));
         Assert.Contains(SheetWords.Count(joints.Joints.Length, "joint"), text, StringComparison.Ordinal);
     }
@@ -102,7 +105,7 @@ public sealed class JointSheetTests
     [InlineData(JointPosition.Inner, 900)]
     public void TheScreenDrawingIsWellFormedAndTold(JointPosition position, double width)
     {
-        var joint = Made("usual").Joints.Joints.First(j => j.Position == position);
+        var joint = Made("usual").Plan.Joints.Joints.First(j => j.Position == position);
         var svg = XDocument.Parse(JointSvg.Draw(joint, new JointSvgOptions(width, UnitSystem.UsCustomary) { IdPrefix = "one" })).Root!;
         Assert.Contains("centres 5 in below the surface", svg.Elements().Single(e => e.Name.LocalName == "desc").Value, StringComparison.Ordinal);
         Assert.Equal("one-title one-desc", (string?)svg.Attribute("aria-labelledby"));
@@ -127,8 +130,9 @@ public sealed class JointSheetTests
             print('layers', *sorted(l.dxf.name for l in doc.layers if l.dxf.name.startswith('JOINT-')))
             """;
         using var folder = new ScratchFolder();
-        var (project, joints) = Made(job);
-        var lines = OutsideProgram.Python("ezdxf", script, folder.Save(JointDxfFile.Write(project, joints, Options, _ => Reservoir))).Split('\n');
+        var (project, plan) = Made(job);
+        var joints = plan.Joints;
+        var lines = OutsideProgram.Python("ezdxf", script, folder.Save(JointDxfFile.Write(project, plan, Options))).Split('\n');
         Assert.Equal($"0 0 {unitCode}", lines[0]);
         var bars = lines.Where(l => l.StartsWith("bar ", StringComparison.Ordinal)).Select(l => l.Split(' ').Skip(1).Select(v => double.Parse(v, CultureInfo.InvariantCulture)).ToArray()).ToList();
         var groups = JointLayouts.Of(joints);
@@ -158,50 +162,13 @@ public sealed class JointSheetTests
         Assert.Equal(si, JobUnits.Of(UnitSystem.Si).Detail(metres));
     }
 
-    private static (Project Project, JointPlan Joints) Made(string job)
-    {
-        var (project, plan) = OddJobs.Of(job).Build();
-        return (project, HandMadeJoints.Build(project, plan.Boundaries.Repairs));
-    }
+    private static (Project Project, RepairPlan Plan) Made(string job) => OddJobs.Of(job).Build();
 
-    [Theory]
-    [MemberData(nameof(Jobs))]
-    public void EveryAlternativeIsPrintedWithItsGoverningLimit(string job)
-    {
-        using var folder = new ScratchFolder();
-        var (project, joints) = Made(job);
-        var text = OutsideProgram.Run("pdftotext", "-layout", folder.Save(Printed(project, joints)), "-");
-        var units = JobUnits.Of(project.UnitSystem);
-        foreach (var lane in joints.Lanes)
-        {
-            Assert.Contains($"Load transfer, lane {lane.Lane}", text, StringComparison.Ordinal);
-            Assert.All(lane.Alternatives, a => Assert.Contains(JobUnits.Cents(a.CostPerJoint), text, StringComparison.Ordinal));
-            Assert.Contains(CheckWords.Of(lane.Alternatives[1].Governing, units), text, StringComparison.Ordinal);
-        }
-
-        Assert.Equal(joints.Lanes.Count(l => l.Winner is not null), text.Split("chosen: ").Length - 1);
-    }
-
-    [Fact]
-    public void TheChartTellsPassingByFillAndArrangementByShape()
-    {
-        var (project, joints) = Made("usual");
-        var lane = joints.Lanes[0];
-        var options = new PlotOptions();
-        var chart = AlternativesChart.Draw(lane, JobUnits.Of(project.UnitSystem), "USD", options);
-        FigureAsserts.Readable(chart, options.Ruler);
-        const int legend = 2;
-        Assert.Equal(lane.Alternatives.Count(a => !a.Passes && a.Layout?.Arrangement == BarArrangement.FullWidth) + legend / 2, chart.Shapes.OfType<FigureCircle>().Count(c => c.Style == FigureStyle.PointFails));
-        Assert.Equal(lane.Alternatives.Count(a => a.Passes && a.Layout?.Arrangement == BarArrangement.WheelPaths) + legend / 2, chart.Shapes.OfType<FigureArea>().Count(c => c.Style == FigureStyle.PointPasses && c.Rings[0].Length == 3));
-        Assert.Equal("#ffffff", FigureInk.Of(FigureStyle.PointFails).Fill);
-        Assert.Single(chart.Shapes, s => s.Ref == "winner");
-    }
-
-    private static SheetFile Printed(Project project, JointPlan joints)
+    private static SheetFile Printed(Project project, RepairPlan plan)
     {
         using var fonts = new PaperFonts();
         var frame = new SheetFrame(project, Options);
-        List<SheetDraft> drafts = [.. new JointSheets(project, joints, frame, fonts, _ => Reservoir).Drafts(), .. new AlternativeSheets(project, joints, frame, fonts).Drafts()];
+        List<SheetDraft> drafts = [.. new JointSheets(project, plan, frame, fonts).Drafts(), .. new AlternativeSheets(project, plan, frame, fonts).Drafts()];
         return new SheetFile("joints.pdf", "application/pdf", "", PlanSetPdf.Print(drafts, project, Options, frame, fonts));
     }
 }

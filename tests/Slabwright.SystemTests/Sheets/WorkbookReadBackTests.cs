@@ -23,7 +23,7 @@ public sealed partial class WorkbookReadBackTests
     {
         var (project, plan) = OddJobs.Of(job).Build();
         var sheets = Sheets(WorkbookFile.Write(project, plan, Options).Content);
-        Assert.Equal(["Bid", "Take-off", "Repairs", "Surface works", "Reasons", "Findings"], sheets.Keys);
+        Assert.Equal(["Bid", "Take-off", "Repairs", "Surface works", "Joints", "Alternatives", "Seals", "Lift pieces", "Reasons", "Findings"], sheets.Keys);
         var bid = sheets["Bid"].Skip(5).ToList();
         var lines = plan.Quantities.Schedule.Lines;
         for (var i = 0; i < lines.Length; i++)
