@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Slabwright.Core.Boundaries;
 using Slabwright.Core.Joints.Removal;
@@ -17,11 +18,11 @@ public static class RemovalFigure
     /// <summary>Draws a repair.</summary>
     /// <param name="repair">The repair.</param>
     /// <param name="lift">How it is lifted out.</param>
-    /// <param name="relief">Its relief cut, or null.</param>
+    /// <param name="reliefs">Its relief cuts.</param>
     /// <param name="units">Units of the dimensions.</param>
     /// <param name="scale">Points a metre.</param>
     /// <param name="ruler">Measures texts.</param>
-    public static Figure Draw(Repair repair, RepairLift lift, ReliefCut? relief, JobUnits units, double scale, TextRuler ruler)
+    public static Figure Draw(Repair repair, RepairLift lift, ImmutableArray<ReliefCut> reliefs, JobUnits units, double scale, TextRuler ruler)
     {
         ArgumentNullException.ThrowIfNull(repair);
         ArgumentNullException.ThrowIfNull(lift);
@@ -31,7 +32,7 @@ public static class RemovalFigure
         figure.Box(FigureStyle.NewConcrete, 0, 0, length, width, repair.Id);
         foreach (var cut in lift.Cuts) figure.Line(FigureStyle.SawnJoint, (cut - repair.From) * scale, 0, (cut - repair.From) * scale, width);
         foreach (var cut in lift.LongCuts) figure.Line(FigureStyle.SawnJoint, 0, cut * scale, length, cut * scale);
-        if (relief is not null) Relief(figure, relief, repair.From, width, scale, units);
+        foreach (var relief in reliefs) Relief(figure, relief, repair, width, scale, units);
         foreach (var piece in lift.Pieces) Piece(figure, piece, repair.From, scale);
         figure.Line(FigureStyle.BoundaryCut, 0, 0, 0, width);
         figure.Line(FigureStyle.BoundaryCut, length, 0, length, width);
@@ -41,7 +42,7 @@ public static class RemovalFigure
         FigureDimensions.Chain(figure, along, width + 6, i => units.Running((along[i + 1] - along[i]) / scale));
         double[] across = [0, .. lift.LongCuts.Order().Select(c => c * scale), width];
         for (var i = 0; i + 1 < across.Length; i++) FigureDimensions.Upright(figure, length + 20, across[i], across[i + 1], units.Running((across[i + 1] - across[i]) / scale));
-        var words = relief is null ? "" : $" Relief cut {units.Running(relief.ToStart)} inside the first boundary.";
+        var words = string.Concat(reliefs.Select(r => $" Relief cut {units.Running(r.ToStart)} inside the first boundary."));
         return figure.Build($"Lift pieces of {repair.Id}", $"{SheetWords.Count(lift.Pieces.Length, "piece")}, {lift.Along.ToString(CultureInfo.InvariantCulture)} along and {lift.Across.ToString(CultureInfo.InvariantCulture)} across.{words}", scale);
     }
 
@@ -60,13 +61,16 @@ public static class RemovalFigure
         figure.Text(piece.Number.ToString(CultureInfo.InvariantCulture), mx, my + 2.6, 7.4, FigureAnchor.Middle, true);
     }
 
-    private static void Relief(FigureBuilder figure, ReliefCut relief, double from, double width, double scale, JobUnits units)
+    /// <summary>A relief cut, measured from the boundary it lies nearer to.</summary>
+    private static void Relief(FigureBuilder figure, ReliefCut relief, Repair repair, double width, double scale, JobUnits units)
     {
-        var (middle, half) = ((relief.At - from) * scale, Math.Max(1, relief.Kerf * scale / 2));
+        var (middle, half) = ((relief.At - repair.From) * scale, Math.Max(1, relief.Kerf * scale / 2));
         figure.Box(FigureStyle.Kerf, middle - half, 0, middle + half, width, "relief");
         figure.Text("relief cut", middle, -21, LabelSize, FigureAnchor.Middle, true);
-        figure.Line(FigureStyle.Extension, middle - half, -14, middle - half, 0);
-        figure.Line(FigureStyle.Extension, 0, -14, 0, 0);
-        FigureDimensions.Level(figure, 0, middle - half, -10, units.Running(relief.ToStart), true);
+        var isFirst = relief.ToStart <= relief.ToEnd;
+        var (near, boundary) = isFirst ? (middle - half, 0.0) : (middle + half, repair.Length * scale);
+        figure.Line(FigureStyle.Extension, near, -14, near, 0);
+        figure.Line(FigureStyle.Extension, boundary, -14, boundary, 0);
+        FigureDimensions.Level(figure, Math.Min(near, boundary), Math.Max(near, boundary), -10, units.Running(isFirst ? relief.ToStart : relief.ToEnd), isFirst);
     }
 }

@@ -38,7 +38,7 @@ internal static class MapLayers
     /// <summary>Least extent a distress is drawn with along the road, m.</summary>
     private const double LeastExtent = 0.3;
 
-    /// <summary>Repairs, partial-depth repairs, seals, distresses, slabs and joints.</summary>
+    /// <summary>Repairs, partial-depth repairs, seals, distresses, slabs, joints, and the joints of the repairs.</summary>
     public static ImmutableArray<MapLayer> Of(Project project, RepairPlan plan, RoadPlane plane)
     {
         var tables = new JobTables(project, plan);
@@ -57,6 +57,8 @@ internal static class MapLayers
             MapLayer.Of("slabs", "Slabs", true, SlabsOf(project.Road), SlabFields(project), s => SlabRing(plane, section.Of(s.Lane), s)),
             MapLayer.Of("joints", "Transverse joints and working cracks", false, JointsOf(project.Road), JointFields(project),
                 j => plane.Line([new(j.Joint.AtLeftEdge, section.Of(j.Lane).Left), new(j.Joint.AtRightEdge, section.Of(j.Lane).Right)])),
+            MapLayer.Of("repair_joints", "Transverse joints of the repairs with their bars", false, plan.Joints.Joints, new JointTables(project, plan).Joints(),
+                j => plane.Line([new(j.At, section.Of(j.Lane).Left), new(j.At, section.Of(j.Lane).Left + j.LaneWidth)])),
         ];
     }
 

@@ -48,9 +48,10 @@ internal static class Cautions
     {
         const string rule = "Lift straight up with rated pins and slings; nobody under or beside the piece.";
         if (plan.Boundaries.Repairs.IsEmpty) return rule;
-        var heaviest = plan.Boundaries.Repairs.MaxBy(Lifting.PieceMass)!;
-        return $"{rule} Heaviest piece in this plan: {units.MassText(Lifting.PieceMass(heaviest))} ({heaviest.Id}, {SheetWords.Count(Lifting.Pieces(heaviest), "piece")}), "
-            + "by volume at 150 lb/ft³ (2,403 kg/m³). Bond, bars not cut through and water add to it: choose crane and slings for more.";
+        var pieces = new PlannedPieces(plan);
+        var heaviest = plan.Boundaries.Repairs.MaxBy(pieces.MassOf)!;
+        return $"{rule} Heaviest piece in this plan: {units.MassText(pieces.MassOf(heaviest))} ({heaviest.Id}, {SheetWords.Count(pieces.Of(heaviest), "piece")}), "
+            + "dry and by volume. Bond, bars not cut through and water add to it: choose crane and slings for more.";
     }
 
     private static string SurveyAge(Project project, DateOnly printed) => project.Survey.NewestDay is { } day && printed >= day

@@ -40,9 +40,9 @@ internal sealed class LiftSheets(Project project, RepairPlan plan, SheetFrame fr
     private void DrawHeaviest(PaperPad pad, SKRect box, RepairLift lift)
     {
         var repair = plan.Boundaries.Repairs.First(r => r.Id == lift.RepairId);
-        var relief = plan.Pressure.Repairs.FirstOrDefault(p => p.RepairId == lift.RepairId)?.Relief;
+        var reliefs = plan.Pressure.Repairs.FirstOrDefault(p => p.RepairId == lift.RepairId)?.Reliefs ?? [];
         var ruler = FigurePainter.RulerOf(fonts);
-        var fromAbove = FigureFit.Within(box.Width * 0.55, box.Height - 12, s => RemovalFigure.Draw(repair, lift, relief, units, s, ruler));
+        var fromAbove = FigureFit.Within(box.Width * 0.55, box.Height - 12, s => RemovalFigure.Draw(repair, lift, reliefs, units, s, ruler));
         var sling = FigureFit.Within(box.Width * 0.4, box.Height - 12, s => SlingFigure.Draw(lift.Pieces[0], repair.Thickness, lift.Forces, units, s, ruler));
         pad.Text("from above, travel to the right; to scale", box.Left, box.Top + 6, 7.4f, Face.Text, PaperPad.Quiet);
         FigurePainter.Draw(pad, fromAbove, box.Left, box.Top + 12);

@@ -23,7 +23,7 @@ internal sealed class PressureSheets(Project project, RepairPlan plan, SheetFram
         if (pressure.Repairs.IsEmpty) return [];
         var blocks = new List<FlowBlock> { new FlowDrawing(DrawingHeight, DrawTop) };
         if (!pressure.Notes.IsEmpty) blocks.Add(new FlowTable(CrewNotes.Table(fonts, "Relief cuts", pressure.Notes, frame.Body.Width)));
-        blocks.Add(new FlowHeading($"Every repair: {SheetWords.Count(pressure.Repairs.Count(r => r.ReliefNeeded), "relief cut")} needed"));
+        blocks.Add(new FlowHeading($"Every repair: {SheetWords.Count(pressure.Repairs.Sum(r => r.Reliefs.Length), "relief cut")}"));
         blocks.Add(new FlowTable(RepairTable()));
         blocks.Add(new FlowText("A blade binds where the kerf closes down to its core. Slab temperature is the mean through the slab. The relief cut is measured from the boundary cuts to its near edges; where it takes the place of a lift cut no other is made there."));
         return FlowSheets.Of("Pressure and relief cuts", new PaperFlow(fonts, frame.Body).Lay(blocks));
@@ -39,11 +39,11 @@ internal sealed class PressureSheets(Project project, RepairPlan plan, SheetFram
             FigurePainter.Draw(pad, chart, box.Left, box.Top + 18);
         }
 
-        if (pressure.Repairs.FirstOrDefault(r => r.Relief is not null) is not { } needed || plan.Lifts.Repairs.FirstOrDefault(l => l.RepairId == needed.RepairId) is not { } lift) return;
+        if (pressure.Repairs.FirstOrDefault(r => !r.Reliefs.IsEmpty) is not { } needed || plan.Lifts.Repairs.FirstOrDefault(l => l.RepairId == needed.RepairId) is not { } lift) return;
         var right = box.Left + box.Width * 0.54f;
         var repair = plan.Boundaries.Repairs.First(r => r.Id == needed.RepairId);
-        pad.Text($"Relief cut of {repair.Id}, from above", right, box.Top + 9, 10.5f, Face.Bold);
-        var fromAbove = FigureFit.Within(box.Width * 0.46, box.Height - 18, s => RemovalFigure.Draw(repair, lift, needed.Relief, units, s, ruler));
+        pad.Text($"{(needed.Reliefs.Length == 1 ? "Relief cut" : "Relief cuts")} of {repair.Id}, from above", right, box.Top + 9, 10.5f, Face.Bold);
+        var fromAbove = FigureFit.Within(box.Width * 0.46, box.Height - 18, s => RemovalFigure.Draw(repair, lift, needed.Reliefs, units, s, ruler));
         FigurePainter.Draw(pad, fromAbove, right, box.Top + 18);
     }
 
@@ -64,7 +64,7 @@ internal sealed class PressureSheets(Project project, RepairPlan plan, SheetFram
         PaperColumn[] columns =
         [
             new("Repair", 40), new("Lane", 28, Side.Right), new($"Unloads behind\n{length}", 58, Side.Right), new($"ahead\n{length}", 44, Side.Right), new("Binds above", 52, Side.Right), new("Hottest\nslab", 44, Side.Right),
-            new($"Stress then\n{stress}", 52, Side.Right), new($"Kerf closes\n{small}", 52, Side.Right), new("Hours it binds", 78), new("Relief cut", 50), new("From the first cut", 70, Side.Right), new("To the last cut", 70, Side.Right),
+            new($"Stress then\n{stress}", 52, Side.Right), new($"Kerf closes\n{small}", 52, Side.Right), new("Hours it binds", 78), new("Relief cuts", 50), new("From the first cut", 70, Side.Right), new("To the last cut", 70, Side.Right),
             new("Width", 44, Side.Right), new("No deeper than", 58, Side.Right), new("At a lift cut", 50), new("Binds after it", 74),
         ];
         return new PaperTable(fonts, columns, pressure.Repairs.Select(Row), frame.Body.Width, 7.4f);
@@ -73,16 +73,17 @@ internal sealed class PressureSheets(Project project, RepairPlan plan, SheetFram
     private PaperRow Row(RepairPressure r)
     {
         var hottest = r.Hours.IsEmpty ? null : r.Hours.MaxBy(h => h.Temperature);
-        var relief = r.Relief;
         return new PaperRow(
         [
             r.RepairId, N(r.Lane), units.LengthNumber(r.UnloadsBehind), units.LengthNumber(r.UnloadsAhead), r.BindsAbove is { } b ? units.TemperatureText(b) : "never", hottest is null ? "–" : units.TemperatureText(hottest.Temperature),
             hottest is null ? "–" : units.StressNumber(hottest.Stress), hottest is null ? "–" : units.MovementNumber(hottest.Closure), HoursOf(r.Hours.Where(h => h.Binds)),
-            r.ReliefNeeded ? relief is null ? "none fits" : "needed" : "no", relief is null ? "–" : units.Running(relief.ToStart), relief is null ? "–" : units.Running(relief.ToEnd),
-            relief is null ? "–" : units.Detail(relief.Kerf), relief is null ? "–" : units.Detail(relief.Depth), relief is null ? "–" : relief.AtLiftCut ? "yes" : "no",
-            r.ReliefNeeded && relief is not null ? HoursOf(r.Hours.Where(h => h.BindsAfterRelief)) : "–",
+            r.ReliefNeeded ? r.Reliefs.IsEmpty ? "none fits" : N(r.Reliefs.Length) : "no", Each(r, c => units.Running(c.ToStart)), Each(r, c => units.Running(c.ToEnd)),
+            Each(r, c => units.Detail(c.Kerf)), Each(r, c => units.Detail(c.Depth)), Each(r, c => c.AtLiftCut ? "yes" : "no"),
+            r.ReliefNeeded && !r.Reliefs.IsEmpty ? HoursOf(r.Hours.Where(h => h.BindsAfterRelief)) : "–",
         ], r.ReliefNeeded ? RowTone.Strong : RowTone.Normal);
     }
+
+    private static string Each(RepairPressure r, Func<ReliefCut, string> words) => r.Reliefs.IsEmpty ? "–" : string.Join("\n", r.Reliefs.Select(words));
 
     private static string HoursOf(IEnumerable<SawingHour> hours)
     {

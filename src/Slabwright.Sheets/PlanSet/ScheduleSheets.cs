@@ -12,6 +12,7 @@ namespace Slabwright.Sheets.PlanSet;
 internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFrame frame, PaperFonts fonts)
 {
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
+    private readonly PlannedPieces pieces = new(plan);
     private readonly Dictionary<(string Repair, double At), string> marks = JointLayouts.MarksOf(plan.Joints);
 
     public IEnumerable<SheetDraft> Drafts()
@@ -27,7 +28,7 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
 
         blocks.Add(new FlowText(
             "From and to are the boundary cuts. Distances run along the lane's centre from the nearest joint or crack that is there today; the joint is named by the slabs on both sides. "
-            + "Bars: D dowels, T tie bars, – none; J1, J2 and so on: the joint layout sheets. Pieces and mass: equal lift pieces no longer than 6 ft (1.83 m), by volume at 150 lb/ft³ (2,403 kg/m³)."));
+            + "Bars: D dowels, T tie bars, – none; J1, J2 and so on: the joint layout sheets. Pieces and mass: equal lift pieces by volume, dry; what else the crane pulls is on the lifting sheets."));
         return FlowSheets.Of("Repair schedule", new PaperFlow(fonts, frame.Body).Lay(blocks));
     }
 
@@ -54,14 +55,14 @@ internal sealed class ScheduleSheets(Project project, RepairPlan plan, SheetFram
             CutPlace.OfStart(project.Road, r).Describe(lane, units), CutPlace.OfEnd(project.Road, r).Describe(lane, units),
             units.LengthNumber(r.Length), units.LengthNumber(r.Width), units.ThicknessNumber(r.Thickness), units.AreaNumber(r.Area),
             EndWords(r, r.Start), EndWords(r, r.End), InsideWords(r),
-            FaceWords.Of(r.LeftFace, units), FaceWords.Of(r.RightFace, units), N(Lifting.Pieces(r)), JobUnits.Number(units.Mass.FromBase(Lifting.PieceMass(r)), 1),
+            FaceWords.Of(r.LeftFace, units), FaceWords.Of(r.RightFace, units), N(pieces.Of(r)), JobUnits.Number(units.Mass.FromBase(pieces.MassOf(r)), 1),
         ]);
     }
 
     private PaperRow TotalRow(IReadOnlyList<Repair> repairs) => new(
     [
         "Total", "", SheetWords.Count(repairs.Count, "repair"), "", "", "", "", units.LengthNumber(repairs.Sum(r => r.Length)), "", "",
-        units.AreaNumber(repairs.Sum(r => r.Area)), "", "", SheetWords.Count(repairs.Sum(r => r.Intermediate.Length), "joint"), "", "", N(repairs.Sum(Lifting.Pieces)), "",
+        units.AreaNumber(repairs.Sum(r => r.Area)), "", "", SheetWords.Count(repairs.Sum(r => r.Intermediate.Length), "joint"), "", "", N(repairs.Sum(pieces.Of)), "",
     ], RowTone.Total);
 
     /// <summary>Joints inside: those with the same bars together, e.g. <c>2 × 8 D: 443+16.0, 443+26.5</c>.</summary>

@@ -15,6 +15,7 @@ internal sealed class JobTables(Project project, RepairPlan plan)
 {
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
     private readonly Road road = project.Road;
+    private readonly PlannedPieces pieces = new(plan);
 
     public ImmutableArray<Field<Repair>> Repairs() =>
     [
@@ -40,8 +41,8 @@ internal sealed class JobTables(Project project, RepairPlan plan)
         Field<Repair>.Text("intermediate_stations", r => string.Join("; ", r.Intermediate.Select(j => road.Stationing.Format(j.At)))),
         Field<Repair>.Text("left_face", r => FaceWords.Of(r.LeftFace, units)),
         Field<Repair>.Text("right_face", r => FaceWords.Of(r.RightFace, units)),
-        Field<Repair>.Whole("lift_pieces", r => Lifting.Pieces(r)),
-        Field<Repair>.Measure("heaviest_piece", units.Mass, 2, r => Lifting.PieceMass(r)),
+        Field<Repair>.Whole("lift_pieces", r => pieces.Of(r)),
+        Field<Repair>.Measure("heaviest_piece", units.Mass, 2, r => pieces.MassOf(r)),
         Field<Repair>.Whole("group", r => r.Group),
         Field<Repair>.Text("distresses", r => string.Join("; ", r.DistressIds)),
     ];

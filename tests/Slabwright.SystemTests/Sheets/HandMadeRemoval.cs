@@ -122,9 +122,11 @@ internal static class HandMadeRemoval
             RepairId = r.Id, Lane = r.Lane, UnloadsBehind = 15.24, UnloadsAhead = 9.1, BindsAbove = needed ? 34.5 : null,
             Hours = [.. hours.Select(h => new SawingHour(h.Hour, h.Temperature, Math.Max(0, h.Temperature - 25) * 2.7e5, Math.Max(0, h.Temperature - 25) * 1.2e-4, needed && h.Temperature > 34.5, needed && h.Temperature > 38))],
             ReliefNeeded = needed,
-            Relief = needed ? new ReliefCut(r.From + 0.7, 0.0381, r.Thickness + 0.0127, 0.681, r.Length - 0.719, lift.Along > 3, 0.003) : null,
+            Reliefs = !needed ? [] : r.Length > 6 ? [Cut(r.From + 0.7, lift.Along > 3), Cut(r.To - 0.7, false)] : [Cut(r.From + 0.7, false)],
             Checks = [],
             Reasons = [],
         };
+
+        ReliefCut Cut(double at, bool isLiftCut) => new(at, 0.0381, r.Thickness + 0.0127, at - r.From - 0.019, r.To - at - 0.019, isLiftCut, 0.003);
     }
 }

@@ -113,6 +113,7 @@ public sealed partial class MapReadBackTests
         ["seals"] = plan.SurfaceWorks.Count(w => w.Area == 0),
         ["distresses"] = project.Survey.Distresses.Length,
         ["slabs"] = project.Road.Lanes.Sum(l => l.SlabCount),
+        ["repair_joints"] = plan.Joints.Joints.Length,
         ["joints"] = project.Road.Lanes.Sum(l => l.Joints.Length),
     };
 

@@ -16,7 +16,7 @@ public sealed class SheetSetTests
         Assert.Equal(
             [
                 "plan-bid-schedule.csv", "plan-bid-schedule.xlsx", "plan-decisions.csv", "plan-distresses.geojson", "plan-findings.csv", "plan-joint-alternatives.csv", "plan-joint-layouts.dxf",
-                "plan-joint-seals.csv", "plan-joints.csv", "plan-joints.geojson", "plan-lift-pieces.csv", "plan-partial-depth.geojson", "plan-plan-set.pdf", "plan-repairs.csv", "plan-repairs.geojson", "plan-seals.geojson", "plan-slabs.geojson",
+                "plan-joint-seals.csv", "plan-joints.csv", "plan-joints.geojson", "plan-lift-pieces.csv", "plan-partial-depth.geojson", "plan-plan-set.pdf", "plan-repair-joints.geojson", "plan-repairs.csv", "plan-repairs.geojson", "plan-seals.geojson", "plan-slabs.geojson",
                 "plan-surface-works.csv", "plan-take-off.csv", "plan.dxf", "plan.gpkg",
             ],
             files.Select(f => f.Name).Order(StringComparer.Ordinal));
