@@ -92,8 +92,8 @@ internal static class RoadFiles
           },
           "pressure": {
             "closed_at_f": 72,
-            "saw_from_hour": 20,
-            "saw_to_hour": 5,
+            "saw_from_hour": 23,
+            "saw_to_hour": 7,
             "hours": [
               { "hour": 0, "slab_f": 78 }, { "hour": 1, "slab_f": 73 }, { "hour": 2, "slab_f": 69 }, { "hour": 3, "slab_f": 67 }, { "hour": 4, "slab_f": 66 }, { "hour": 5, "slab_f": 67 },
               { "hour": 6, "slab_f": 69 }, { "hour": 7, "slab_f": 73 }, { "hour": 8, "slab_f": 78 }, { "hour": 9, "slab_f": 83 }, { "hour": 10, "slab_f": 89 }, { "hour": 11, "slab_f": 95 },

@@ -75,7 +75,6 @@ internal static class ReservoirSearch
                 Most("narrowing at the hottest", closes / width, family.AllowableSqueeze, Percent),
                 Most("bulge at the hottest, below the surface", SealMechanics.Bulge(width, depth, Math.Max(0, closes)), family.Recess, Small),
                 Most("depth of the bead", depth, family.MostDepth, Small),
-                new("depth of the widening cut", sawDepth, settings.LeastSawDepth.Value, LimitSense.AtLeast, Small, settings.LeastSawDepth.Source),
             ],
         };
     }
@@ -121,7 +120,6 @@ internal static class ReservoirSearch
                 new("compression at the coldest", 1 - widest / size, family.LeastCompression.Value, LimitSense.AtLeast, Percent, family.LeastCompression.Source),
                 Most("compression at the hottest", 1 - narrowest / size, family.MostCompression, Percent),
                 Most("widest saw cut", width, family.MostWidth, Small),
-                new("depth of the widening cut", sawDepth, settings.LeastSawDepth.Value, LimitSense.AtLeast, Small, settings.LeastSawDepth.Source),
             ],
         };
     }

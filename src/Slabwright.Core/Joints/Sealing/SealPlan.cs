@@ -51,7 +51,7 @@ public sealed record ReservoirAlternative
     /// <summary>Depth of the bead, or height of the preformed seal, m.</summary>
     public required double SealDepth { get; init; }
 
-    /// <summary>Depth of the widening cut below the surface, m.</summary>
+    /// <summary>Depth of the widening cut below the surface, m: what recess, seal and rod need, and no less than the least depth.</summary>
     public required double SawDepth { get; init; }
 
     /// <summary>Uncompressed width of the preformed seal, m; null for sealants moulded in the joint.</summary>
