@@ -45,9 +45,12 @@ internal sealed class LaneModel
     public List<CutList> Ends { get; } = [];
     public List<UnmetDemand> Unmet { get; } = [];
 
+    /// <summary>True where an end has no dowels but works: it relies on interlock or on the base.</summary>
+    private bool Bare(Cut cut) => cut.Undowelled || (Lane.Undowelled && cut.Dowelled);
+
     public long LeastLength(Cut start, Cut end)
     {
-        var least = Lane.Undowelled || (start.Undowelled && end.Undowelled) ? Problem.Limits.LeastLengthUndowelled : Problem.Limits.LeastLength;
+        var least = Bare(start) && Bare(end) ? Problem.Limits.LeastLengthUndowelled : Problem.Limits.LeastLength;
         return Problem.Limits.OrHalfSlab ? Math.Min(least, HalfSlab(start.At, end.At)) : least;
     }
 

@@ -38,7 +38,9 @@ internal sealed class Judge(BoundaryProblem problem)
     public bool MayRepair(int lane, long from, long to)
     {
         if (from > to || !MayCut(lane, from, true) || !MayCut(lane, to, false)) return false;
-        var bare = StandsAt(lane, from) == JointKind.Undowelled && StandsAt(lane, to) == JointKind.Undowelled;
+        var bare = new[] { from, to }.All(x => StandsAt(lane, x) is { } kind
+            ? kind == JointKind.Undowelled || (problem.Lanes[lane].Undowelled && kind is not (JointKind.PavementEnd or JointKind.Expansion))
+            : problem.Lanes[lane].Undowelled);
         return to - from >= (bare ? problem.Limits.LeastLengthUndowelled : problem.Limits.LeastLength);
     }
 
@@ -89,9 +91,11 @@ internal sealed class Judge(BoundaryProblem problem)
         var rate = l.Classes.Last(c => c.FromLength <= length).Rate;
         var dowelledEnds = new[] { from, to }.Count(x =>
             StandsAt(lane, x) is not (JointKind.Undowelled or JointKind.PavementEnd or JointKind.Expansion));
+        var tiesOne = dowelledEnds == 2 && length <= l.TieOneEndUpTo && l.Reinforced.Any(r => from >= r.From && to <= r.To);
+        var ends = tiesOne ? l.DowelledEndCost + l.TiedEndCost : dowelledEnds * l.DowelledEndCost;
         var pieces = 1;
         while (pieces * problem.Prices.LiftPiece < length) pieces++;
-        return l.FixedCost + rate * Math.Max(length, l.LeastPayLength) + l.ExtraRate * length + dowelledEnds * l.DowelledEndCost
+        return l.FixedCost + rate * Math.Max(length, l.LeastPayLength) + l.ExtraRate * length + ends
             + NewJoints(lane, from, to).Count * l.InnerJointCost + (pieces - 1) * l.LiftCutCost;
     }
 

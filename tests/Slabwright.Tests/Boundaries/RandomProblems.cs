@@ -31,7 +31,21 @@ internal static class RandomProblems
                 SpannedJoint = weights ? random.Next(0, 120) * money : 0,
                 UnmatchedEnd = weights ? random.Next(0, 80) * money : 0,
             },
-            Lanes = [.. Enumerable.Range(0, lanes).Select(n => Lane(random, n, lanes, feet, mostDemands))],
+            Lanes = [.. Enumerable.Range(0, lanes).Select(n => WithBars(Lane(random, n, lanes, feet, mostDemands), new Random(seed * 31 + n), feet))],
+        };
+    }
+
+    /// <summary>One lane in four ties an end of short repairs in a reinforced stretch; one in eight has no dowels at all.</summary>
+    private static ProblemLane WithBars(ProblemLane lane, Random random, int feet)
+    {
+        if (random.Next(8) == 0) return lane with { Undowelled = true, DowelledEndCost = 0 };
+        if (random.Next(4) > 0) return lane;
+        var from = random.Next(0, feet / 2) * Foot;
+        return lane with
+        {
+            TieOneEndUpTo = random.Next(6, 16) * Foot,
+            TiedEndCost = random.Next(20, 260) * BoundaryProblem.MoneyPerUnit,
+            Reinforced = [new TickSpan(from, from + random.Next(12, feet) * Foot)],
         };
     }
 

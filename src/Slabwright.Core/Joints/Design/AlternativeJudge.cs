@@ -105,14 +105,21 @@ internal sealed class AlternativeJudge
 
     private IEnumerable<LimitCheck> Diameters(BarLayout bars)
     {
-        yield return Least("diameter, least", bars.Diameter, _limits.LeastDowelDiameter);
+        yield return Diameter("diameter, least", bars, _limits.LeastDowelDiameter.Value, _limits.LeastDowelDiameter.Source);
         if (Heavy(_conditions, _limits) && _limits.HeavyTrafficDowelDiameter is { } heavy)
-            yield return Least("diameter, heavy traffic", bars.Diameter, heavy);
+            yield return Diameter("diameter, heavy traffic", bars, heavy.Value, heavy.Source);
         if (_limits.DiameterPerThickness is { } share)
-            yield return new("diameter, share of thickness", bars.Diameter, share.Value * _conditions.Thickness, LimitSense.AtLeast, JointWords.Small, share.Source);
+            yield return Diameter("diameter, share of thickness", bars, share.Value * _conditions.Thickness, share.Source);
         if (_limits.DiametersByThickness.LastOrDefault(s => s.Holds(_conditions.Thickness)) is { } step)
-            yield return new("diameter, by thickness", bars.Diameter, step.Diameter, LimitSense.AtLeast, JointWords.Small, step.Source);
+            yield return Diameter("diameter, by thickness", bars, step.Diameter, step.Source);
     }
+
+    /// <summary>A bar of 38 mm is the 1½ in bar of a metric works: within a quarter of a millimetre the sizes are the same bar.</summary>
+    private static LimitCheck Diameter(string name, BarLayout bars, double least, SourceRef source) => new(
+        name, SameSize(bars.Diameter, least) ? least : bars.Diameter, least, LimitSense.AtLeast, JointWords.Small, source);
+
+    /// <summary>True where two diameters are the same nominal size.</summary>
+    internal static bool SameSize(double one, double other) => Math.Abs(one - other) <= 0.00025;
 
     private IEnumerable<LimitCheck> Rows(BarLayout bars)
     {

@@ -91,7 +91,7 @@ public static class JointChecks
     private static IEnumerable<Bounds> Of(JointConditions c) =>
     [
         new("thickness", "slab thickness", c.Thickness, 0, 1, JointWords.Small),
-        new("lane_width", "lane width", c.LaneWidth, 2 * c.Thickness, 10, Lengths),
+        new("lane_width", "lane width", c.LaneWidth, 1, 10, Lengths),
         new("old_slab", "length of the old slab", c.OldSlab, 0, 200, Lengths),
         new("repair", "length of the repair", c.Repair, 0, 1000, Lengths),
         new("modulus", "modulus of concrete", c.Modulus, 1e9, 1e11, JointWords.Stress),

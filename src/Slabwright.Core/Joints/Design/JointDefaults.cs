@@ -98,7 +98,7 @@ public static class JointDefaults
     ];
 
     /// <summary>k by what the slab rests on: subgrade 100, granular or permeable 150, asphalt treated 200, cement treated 250 pci.</summary>
-    public static JointDefault Reaction(BaseKind kind) => Of("reaction", $"k on a {TradeWords.Of(kind)} base", Units.Pci.ToBase(kind switch
+    public static JointDefault Reaction(BaseKind kind) => Of("reaction", $"k, base {TradeWords.Of(kind)}", Units.Pci.ToBase(kind switch
     {
         BaseKind.Subgrade => 100,
         BaseKind.CementTreated => 250,

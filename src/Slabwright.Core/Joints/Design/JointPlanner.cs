@@ -107,7 +107,7 @@ public static class JointPlanner
                 Source: used.Governing.Source.ToString());
         }
 
-        if (used.Layout is { } bars && (bars.Diameter != inputs.Costs.Diameter || bars.Length != inputs.Costs.Length))
+        if (used.Layout is { } bars && (!AlternativeJudge.SameSize(bars.Diameter, inputs.Costs.Diameter) || Math.Abs(bars.Length - inputs.Costs.Length) > 0.01))
         {
             yield return new("JNT-021", FindingLevel.Note,
                 $"The bars of lane {design.Lane} are not of the size the price of the list stands for.", new FindingPlace(Lane: design.Lane, Field: "DrilledDowel"),
