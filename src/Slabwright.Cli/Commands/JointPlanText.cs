@@ -130,12 +130,13 @@ internal static class JointPlanText
 
     private static void WriteAround(Report report, RepairPlan plan, UnitSystem system)
     {
-        foreach (var reservoir in plan.Seals.Reservoirs)
+        foreach (var same in plan.Seals.Reservoirs.GroupBy(r => (r.Family.Kind, r.Chosen?.Width, r.Chosen?.SawDepth)))
         {
-            var chosen = reservoir.Chosen is { } seal
-                ? $"sawn {In(seal.Width, Units.Inch, Units.Millimetre, system)} wide and {In(seal.SawDepth, Units.Inch, Units.Millimetre, system)} deep"
+            var lanes = string.Join(", ", same.Select(r => r.Lane).Distinct().Order());
+            var chosen = same.Key is { Width: { } width, SawDepth: { } depth }
+                ? $"sawn {In(width, Units.Inch, Units.Millimetre, system)} wide and {In(depth, Units.Inch, Units.Millimetre, system)} deep"
                 : "no width keeps every limit";
-            report.Line($"Sealing of lane {reservoir.Lane}: {TradeWords.Of(reservoir.Family.Kind)}, {chosen}, {Count(reservoir.Joints)} joints.");
+            report.Line($"Sealing: {TradeWords.Of(same.Key.Kind)}, {chosen}: {Count(same.Sum(r => r.Joints))} joints in lanes {lanes}.");
         }
 
         if (!plan.Lifts.Repairs.IsEmpty)
