@@ -54,6 +54,7 @@ public sealed class JointDesignerTests
             {
                 Assert.True(rising[n].Bearing < rising[n - 1].Bearing);
                 Assert.True(rising[n].Faulting <= rising[n - 1].Faulting);
+                Assert.True(rising[n].IncrementalFaulting <= rising[n - 1].IncrementalFaulting && rising[n].IncrementalFaulting > 0);
                 Assert.True(rising[n].DeflectionTransfer > rising[n - 1].DeflectionTransfer);
                 Assert.True(rising[n].Life >= rising[n - 1].Life);
             }

@@ -35,7 +35,8 @@ internal sealed class AlternativeJudge
     }
 
     private sealed record Effects(
-        double Bearing, double Near, double Far, double Transfer, double Deflection, double Stress, double Damage, FaultingForecast Faulting);
+        double Bearing, double Near, double Far, double Transfer, double Deflection, double Stress, double Damage, FaultingForecast Faulting,
+        double Incremental);
 
     /// <summary>True where the rule set takes the lane's traffic for heavy.</summary>
     public static bool Heavy(JointConditions c, JointLimits limits) => limits.HeavyTrafficFrom is { } from && c.TrucksPerDay >= from.Value;
@@ -56,6 +57,7 @@ internal sealed class AlternativeJudge
             Deflection = effects.Deflection,
             Stress = effects.Stress,
             Damage = effects.Damage,
+            IncrementalFaulting = effects.Incremental,
             BuildUp = _conditions.BuildUp,
             Checks = [.. RuleChecks(bars), .. Mechanical(bars, effects)],
         };
@@ -81,7 +83,7 @@ internal sealed class AlternativeJudge
             bars is null ? 0 : _loads.Max(l => _near.Under(l, bars).Bearing),
             bars is null ? 0 : _loads.Max(l => _far.Under(l, bars).Bearing),
             answers.Where(a => a.load.Place == WheelPlace.WheelPath).Select(a => a.Answer.Transfer).DefaultIfEmpty(1).Min(), Most(a => a.Loaded), Most(a => a.Stress), damage,
-            new FaultingForecast(c, bars));
+            new FaultingForecast(c, bars), IncrementalForecast.After(c, bars, Free()));
 
         double Most(Func<LoadEffect, double> of) => answers.Select(a => of(a.Answer)).DefaultIfEmpty().Max();
 
@@ -89,6 +91,12 @@ internal sealed class AlternativeJudge
         double Worse((JointLoad Load, LoadEffect Answer) one) => answers
             .Where(a => a.load.Class == one.Load.Class && a.load.Place == one.Load.Place).Max(a => a.Answer.Stress);
     }
+
+    /// <summary>Deflection of the joint without bars under each class in the wheel paths.</summary>
+    private (AxleClass Class, double Deflection)[] Free() =>
+    [
+        .. _loads.Where(l => l is { Place: WheelPlace.WheelPath, BeforeJoint: true }).Select(l => (l.Class, _slabs.Under(l, null).Loaded)),
+    ];
 
     private IEnumerable<LimitCheck> RuleChecks(BarLayout? bars) => bars is null ? Bare() : [.. Diameters(bars), .. Rows(bars), .. Lengths(bars)];
 

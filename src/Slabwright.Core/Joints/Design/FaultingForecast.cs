@@ -61,8 +61,10 @@ internal sealed class FaultingForecast(JointConditions conditions, BarLayout? ba
         var restraint = JointConditionsBuilder.Restraint(c.Base);
         var opening = FaultingRegression.Opening(restraint, c.OldSlab, c.Expansion, c.Temperatures.Hottest - c.Temperatures.Coldest);
         var full = DowelBar.GroupSum(12 * 0.0254, c.Radius, 1);
-        var outer = bars.Offsets[^1];
-        var shared = bars.Offsets.Sum(x => Math.Max(0, 1 - (outer - x) / c.Radius));
-        return FaultingRegression.BearingStress(bars.Diameter, c.Radius, opening) * full / shared;
+        return FaultingRegression.BearingStress(bars.Diameter, c.Radius, opening) * full / SharedOut(c, bars);
     }
+
+    /// <summary>Sum of the shares of the bars when the outermost takes 1: it takes one over this of the load.</summary>
+    internal static double SharedOut(JointConditions c, BarLayout bars) =>
+        bars.Offsets.Sum(x => Math.Max(0, 1 - (bars.Offsets[^1] - x) / c.Radius));
 }

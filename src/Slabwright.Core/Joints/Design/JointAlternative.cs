@@ -35,6 +35,9 @@ public sealed record JointAlternative
     /// <summary>Every limit with its value.</summary>
     public required ImmutableArray<LimitCheck> Checks { get; init; }
 
+    /// <summary>Predicted faulting at the end of the design years by the incremental model, m; for ranking the alternatives of one place.</summary>
+    public double IncrementalFaulting { get; init; }
+
     /// <summary>Fatigue damage of the slab at the joint over the design years; 1 is the law's failure.</summary>
     public double Damage { get; init; }
 
