@@ -73,9 +73,14 @@ public static class AlternativesChart
             Mark(winner.Layout, x, y, Radius * 1.25, FigureStyle.PointChosen);
             var text = "chosen: " + Name(winner);
             var width = figure.Measure(text, size, true);
-            (double X, double Y)[] places = [(x + Radius * 2.8, y - size), (x - Radius * 2.8 - width, y - size), (x + Radius * 2.8, y + size * 1.6), (x - Radius * 2.8 - width, y + size * 1.6), (x - width / 2, y - size * 1.6), (x - width / 2, y + size * 2.4)];
-            var inside = places.Where(p => p.X > 2 && p.X + width < Width + size * 5).ToArray();
-            var free = inside.FirstOrDefault(p => taken.IsFree(p.X, p.Y - size * 0.8, width, size), inside.FirstOrDefault(places[0]));
+            var places = from step in Enumerable.Range(0, 12)
+                         from up in new[] { -1, 1 }
+                         from left in new[] { x + Radius * 2.8, x - Radius * 2.8 - width, x - width / 2 }
+                         select (X: left, Y: y + up * (size * 1.6 + step * size * 1.2) + (up > 0 ? size * 0.8 : 0));
+            var inside = places.Where(p => p.X > 2 && p.X + width < Width + size * 6 && p.Y - size > 0 && p.Y < Height - 2).ToArray();
+            var free = inside.FirstOrDefault(p => taken.IsFree(p.X - 2, p.Y - size, width + 4, size * 1.4), inside.FirstOrDefault((X: x, Y: y - size * 2)));
+            var edge = free.Y < y ? free.Y + size * 0.3 : free.Y - size;
+            figure.Line(FigureStyle.Dimension, x, y + (free.Y < y ? -1 : 1) * Radius * 2.1, Math.Clamp(x, free.X, free.X + width), edge);
             figure.Text(text, free.X, free.Y, size, FigureAnchor.Start, true);
             figure.ClearUnderLast();
         }

@@ -92,7 +92,7 @@ internal sealed class JointSection(DesignedJoint joint, JointDrawingOptions opti
         var (y, half) = (bars.Depth * scale, bars.Diameter * scale / 2);
         var (held, free) = (bars.Embedment * scale * old, (bars.Length - bars.Embedment) * scale * -old);
         var isDowel = bars.Kind == BarKind.Dowel;
-        if (joint.Drilling is { } drilling) DrawHole(drilling, y, held);
+        if (joint.Drilling is { } drilling) DrawHole(drilling, y, held, half);
         Box(joint.Drilling is null && isDowel ? FigureStyle.BarFree : FigureStyle.BarAnchored, held, y - half, 0, y + half);
         Box(isDowel ? FigureStyle.BarFree : FigureStyle.BarAnchored, 0, y - half, free, y + half);
         if (isDowel)
@@ -106,7 +106,7 @@ internal sealed class JointSection(DesignedJoint joint, JointDrawingOptions opti
         Note(free * 0.45, y, $"{kind} {units.Detail(bars.Diameter)} in diameter, {units.Detail(bars.Length)} long, level and square to the joint");
     }
 
-    private void DrawHole(DrillPlan drilling, double y, double held)
+    private void DrawHole(DrillPlan drilling, double y, double held, double half)
     {
         var (hole, depth) = (drilling.HoleDiameter * scale / 2, drilling.HoleDepth * scale * old);
         Box(FigureStyle.Hole, depth, y - hole, 0, y + hole);
@@ -114,7 +114,8 @@ internal sealed class JointSection(DesignedJoint joint, JointDrawingOptions opti
         var disc = DiscThickness * scale * -old;
         Box(FigureStyle.Disc, 0, y - hole * 1.35, disc, y + hole * 1.35);
         Note(held * 0.78, y - hole, $"Hole {units.Detail(drilling.HoleDiameter)} in diameter, {units.Detail(drilling.HoleDepth)} deep");
-        Note(depth - (depth - held) / 2, y, $"{Capital(drilling.Anchor)} from the back of the hole to its mouth, no voids");
+        var isDeeper = Math.Abs(depth - held) > 2;
+        Note(isDeeper ? (depth + held) / 2 : held * 0.45, isDeeper ? y : y - (hole + half) / 2, $"{SheetWords.Capital(drilling.Anchor)} from the back of the hole to its mouth, no voids");
         Note(disc / 2, y - hole * 1.2, "Disc tight on the bar and against the face");
     }
 
@@ -193,8 +194,6 @@ internal sealed class JointSection(DesignedJoint joint, JointDrawingOptions opti
 
     private void Box(FigureStyle style, double x1, double y1, double x2, double y2) =>
         figure.Box(style, Math.Min(x1, x2), Math.Min(y1, y2), Math.Max(x1, x2), Math.Max(y1, y2));
-
-    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string N(int value) => value.ToString(CultureInfo.InvariantCulture);
 }

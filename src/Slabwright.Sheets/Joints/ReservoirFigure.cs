@@ -41,7 +41,7 @@ public static class ReservoirFigure
         figure.Line(FigureStyle.Surface, half, 0, side, 0);
         figure.Text("old slab", -side + 5, bottom - 6, FigureDimensions.TextSize, FigureAnchor.Start, true);
         figure.Text("new concrete", side - 5, bottom - 6, FigureDimensions.TextSize, FigureAnchor.End, true);
-        Dimensions(figure, alternative, recess, units, (half, side, top, base_, floor));
+        Dimensions(figure, alternative, recess, units, (half, side, top, base_, floor, base_ + Math.Max((alternative.Rod ?? 0) * scale / 2, FigureDimensions.TextSize)));
         var kind = alternative.SealSize is { } size ? $"preformed seal {units.Detail(size)} wide before it is pressed in" : $"bead {units.Detail(alternative.SealDepth)} deep over a rod";
         return figure.Build("Reservoir of the joint in section",
             $"Saw cut {units.Detail(alternative.Width)} wide and {units.Detail(alternative.SawDepth)} deep, {kind}, its top {units.Detail(recess)} below the surface.", scale);
@@ -59,7 +59,7 @@ public static class ReservoirFigure
         figure.Area(FigureStyle.Backer, "rod", round);
     }
 
-    private static void Dimensions(FigureBuilder figure, ReservoirAlternative a, double recess, JobUnits units, (double Half, double Side, double Top, double Base, double Floor) at)
+    private static void Dimensions(FigureBuilder figure, ReservoirAlternative a, double recess, JobUnits units, (double Half, double Side, double Top, double Base, double Floor, double Rod) at)
     {
         foreach (var x in new[] { -at.Half, at.Half }) figure.Line(FigureStyle.Extension, x, -15, x, 0);
         FigureDimensions.Level(figure, -at.Half, at.Half, -12, "saw width " + units.Detail(a.Width));
@@ -69,7 +69,7 @@ public static class ReservoirFigure
         FigureDimensions.Upright(figure, right, at.Top, at.Base, name + units.Detail(a.SealDepth));
         FigureDimensions.Upright(figure, -at.Side - 10, 0, at.Floor, "saw depth " + units.Detail(a.SawDepth), true);
         if (a.Rod is not { } rod) return;
-        figure.Line(FigureStyle.Extension, 0, at.Base + (at.Floor - at.Base) * 0.5, right, at.Base + (at.Floor - at.Base) * 0.5);
-        figure.Text("rod " + units.Detail(rod), right + 4, at.Base + (at.Floor - at.Base) * 0.5 + 2.4, FigureDimensions.TextSize);
+        figure.Line(FigureStyle.Extension, 0, at.Rod, right, at.Rod);
+        figure.Text("rod " + units.Detail(rod), right + 4, at.Rod + 2.4, FigureDimensions.TextSize);
     }
 }

@@ -104,7 +104,7 @@ internal sealed class AlternativeSheets(Project project, RepairPlan plan, SheetF
         yield return ("Thermal expansion", units.PairText(c.Expansion, expansion), SourceOf("expansion"));
         yield return ("Modulus of dowel support", units.PairText(c.DowelSupport, reaction), SourceOf("dowel_support"));
         yield return ("Modulus of steel", units.PairText(c.SteelModulus, stress), SourceOf("steel_modulus"));
-        yield return ("Slab, coldest to hottest", $"{units.TemperatureText(c.Temperatures.Coldest)} to {units.TemperatureText(c.Temperatures.Hottest)}", $"{SourceOf("coldest")}; {SourceOf("hottest")}");
+        yield return ("Slab, coldest to hottest", $"{units.TemperatureText(c.Temperatures.Coldest)} to {units.TemperatureText(c.Temperatures.Hottest)}", string.Join("; ", new[] { SourceOf("coldest"), SourceOf("hottest") }.Distinct()));
         yield return ("Joint when open", units.MovementText(c.JointWidth), "worked out from movement");
         yield return ("Drainage coefficient", units.PairText(c.Drainage, plain), SourceOf("drainage"));
         yield return ("Equivalent axles a day", JobUnits.Number(c.EquivalentAxlesPerDay), SourceOf("equivalent_axles_per_day", "axles"));

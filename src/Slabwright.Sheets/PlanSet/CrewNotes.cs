@@ -1,5 +1,6 @@
 using Slabwright.Core.Joints.Design;
 using Slabwright.Sheets.Paper;
+using Slabwright.Sheets.Words;
 
 namespace Slabwright.Sheets.PlanSet;
 
@@ -9,6 +10,6 @@ internal static class CrewNotes
     public static PaperTable Table(PaperFonts fonts, string title, IEnumerable<CrewNote> notes, float width)
     {
         PaperColumn[] columns = [new(title, 90), new("What to do or keep", 320), new("Source", 110)];
-        return new PaperTable(fonts, columns, notes.Select(n => new PaperRow([n.Name, n.Text, n.Source.ToString()])), width, 7.8f);
+        return new PaperTable(fonts, columns, notes.Select(n => new PaperRow([SheetWords.Capital(n.Name), n.Text, n.Source.ToString()])), width, 7.8f);
     }
 }

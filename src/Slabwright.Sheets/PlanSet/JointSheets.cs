@@ -147,7 +147,7 @@ internal sealed class JointSheets(Project project, RepairPlan plan, SheetFrame f
         {
             if (isNumbered) pad.Text(N(i + 1), box.Left + 10, y, NoteSize, Face.Bold, PaperPad.Ink, Side.Right);
             else pad.Dot(box.Left + 6, y - 2.6f, 1.4f, PaperPad.Ink);
-            y = pad.Paragraph($"{notes[i].Name}: {notes[i].Text} [{notes[i].Source}]", box.Left + 15, y, box.Width - 15, NoteSize, Face.Text, PaperPad.Ink, 1.22f) + 2;
+            y = pad.Paragraph($"{SheetWords.Capital(notes[i].Name)}: {notes[i].Text} [{notes[i].Source}]", box.Left + 15, y, box.Width - 15, NoteSize, Face.Text, PaperPad.Ink, 1.22f) + 2;
         }
 
         return y + 8;

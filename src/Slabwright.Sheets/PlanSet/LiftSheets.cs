@@ -51,19 +51,21 @@ internal sealed class LiftSheets(Project project, RepairPlan plan, SheetFrame fr
         FigurePainter.Draw(pad, sling, right, box.Top + 12);
     }
 
-    /// <summary>One row for each different piece, one column for each angle.</summary>
+    /// <summary>Pieces of about the same pull share a row, which holds for the heaviest of them; one column for each angle.</summary>
     private PaperTable SlingTable()
     {
-        var different = lifts.Repairs.GroupBy(r => (Math.Round(r.Forces.Design), r.Forces.CarryingLegs)).OrderByDescending(g => g.Key.Item1).Take(12).ToList();
-        var angles = different[0].First().Slings.Select(s => s.Angle).ToList();
+        var step = project.UnitSystem == UnitSystem.Si ? 5 : 1;
+        var different = lifts.Repairs.GroupBy(r => (Math.Ceiling(units.Force.FromBase(r.Forces.Design) / step), r.Forces.CarryingLegs)).OrderByDescending(g => g.Key.Item1)
+            .Select(g => (Ids: g.Select(r => r.RepairId).ToList(), Heaviest: g.MaxBy(r => r.Forces.Design)!)).ToList();
+        var angles = different[0].Heaviest.Slings.Select(s => s.Angle).ToList();
         PaperColumn[] columns =
         [
-            new("Repairs", 300), new($"Pull\n{units.Force.Symbol}", 44, Side.Right), new("Legs that\ncarry", 44, Side.Right),
+            new("Repairs", 300), new($"Pull up to\n{units.Force.Symbol}", 50, Side.Right), new("Legs that\ncarry", 44, Side.Right),
             .. angles.Select(a => new PaperColumn($"{JobUnits.Number(Units.Degree.FromBase(a))}°\nleg, {units.Force.Symbol}", 54, Side.Right)),
         ];
         var rows = different.Select(g => new PaperRow(
         [
-            RepairNames(g.Select(r => r.RepairId).ToList()), units.ForceNumber(g.First().Forces.Design), N(g.Key.CarryingLegs), .. g.First().Slings.Select(s => units.ForceNumber(s.Leg)),
+            RepairNames(g.Ids), units.ForceNumber(g.Heaviest.Forces.Design), N(g.Heaviest.Forces.CarryingLegs), .. g.Heaviest.Slings.Select(s => units.ForceNumber(s.Leg)),
         ]));
         return new PaperTable(fonts, columns, rows, frame.Body.Width, 7.6f);
     }

@@ -90,7 +90,8 @@ public static class SheetWords
         _ => "unpaved",
     };
 
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+    /// <summary>The words with a capital in front.</summary>
+    internal static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 
     /// <summary>Plural of a counted thing: <c>1 repair</c>, <c>2 repairs</c>.</summary>
     public static string Count(int count, string one, string? many = null) =>
