@@ -66,7 +66,9 @@ internal sealed class AlternativeJudge
     private Effects Known(BarLayout? bars)
     {
         if (bars is null) return _bare ??= Work(null);
-        var key = (bars.Diameter, bars.Embedment, bars.Offsets);
+        var endless = PlateMechanics.EndlessFrom / DowelBar.Beta(_conditions.DowelSupport, bars.Diameter, _conditions.SteelModulus);
+        var embedded = Math.Min(bars.Embedment, bars.Length - bars.Embedment - _conditions.JointWidth);
+        var key = (bars.Diameter, Math.Min(embedded, endless), bars.Offsets);
         if (!_known.TryGetValue(key, out var effects)) _known[key] = effects = Work(bars);
         return effects;
     }

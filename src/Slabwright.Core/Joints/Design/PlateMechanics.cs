@@ -16,7 +16,7 @@ internal sealed class PlateMechanics : IJointMechanics
 {
     private const double SteelPoisson = 0.3;
     /// <summary>β times the embedment from which the rest of a bar changes its forces by less than half a hundredth.</summary>
-    private const double EndlessFrom = 3;
+    internal const double EndlessFrom = 3;
 
     private const double FarBar = 1.25 * 0.0254;
     private const double FarSpacing = 12 * 0.0254;
