@@ -65,12 +65,10 @@ internal sealed class LiftSheets(Project project, RepairPlan plan, SheetFrame fr
         ];
         var rows = different.Select(g => new PaperRow(
         [
-            RepairNames(g.Ids), units.ForceNumber(g.Heaviest.Forces.Design), N(g.Heaviest.Forces.CarryingLegs), .. g.Heaviest.Slings.Select(s => units.ForceNumber(s.Leg)),
+            SheetWords.Some(g.Ids), units.ForceNumber(g.Heaviest.Forces.Design), N(g.Heaviest.Forces.CarryingLegs), .. g.Heaviest.Slings.Select(s => units.ForceNumber(s.Leg)),
         ]));
         return new PaperTable(fonts, columns, rows, frame.Body.Width, 7.6f);
     }
-
-    private static string RepairNames(List<string> ids) => ids.Count <= 12 ? string.Join(", ", ids) : $"{string.Join(", ", ids.Take(10))} and {N(ids.Count - 10)} more";
 
     private PaperTable RepairTable()
     {

@@ -63,24 +63,27 @@ internal sealed class PressureSheets(Project project, RepairPlan plan, SheetFram
         var (length, stress, small) = (units.Length.Symbol, units.Stress.Symbol, units.Thickness.Symbol);
         PaperColumn[] columns =
         [
-            new("Repair", 40), new("Lane", 28, Side.Right), new($"Unloads behind\n{length}", 58, Side.Right), new($"ahead\n{length}", 44, Side.Right), new("Binds above", 52, Side.Right), new("Hottest\nslab", 44, Side.Right),
+            new("Repairs", 150), new("Lane", 28, Side.Right), new($"Unloads behind\n{length}", 58, Side.Right), new($"ahead\n{length}", 44, Side.Right), new("Binds above", 52, Side.Right), new("Hottest\nslab", 44, Side.Right),
             new($"Stress then\n{stress}", 52, Side.Right), new($"Kerf closes\n{small}", 52, Side.Right), new("Hours it binds", 78), new("Relief cuts", 50), new("From the first cut", 70, Side.Right), new("To the last cut", 70, Side.Right),
             new("Width", 44, Side.Right), new("No deeper than", 58, Side.Right), new("At a lift cut", 50), new("Binds after it", 74),
         ];
-        return new PaperTable(fonts, columns, pressure.Repairs.Select(Row), frame.Body.Width, 7.4f);
+        var alike = pressure.Repairs.GroupBy(r => string.Join('|', Cells(r)));
+        return new PaperTable(fonts, columns, alike.Select(g => new PaperRow(
+            [SheetWords.Some([.. g.Select(r => r.RepairId)]), .. Cells(g.First())], g.First().ReliefNeeded ? RowTone.Strong : RowTone.Normal)), frame.Body.Width, 7.4f);
     }
 
-    private PaperRow Row(RepairPressure r)
+    /// <summary>All cells but the repair's name: repairs that read alike share a row.</summary>
+    private string[] Cells(RepairPressure r)
     {
         var hottest = r.Hours.IsEmpty ? null : r.Hours.MaxBy(h => h.Temperature);
-        return new PaperRow(
+        return
         [
-            r.RepairId, N(r.Lane), units.LengthNumber(r.UnloadsBehind), units.LengthNumber(r.UnloadsAhead), r.BindsAbove is { } b ? units.TemperatureText(b) : "never", hottest is null ? "–" : units.TemperatureText(hottest.Temperature),
+            N(r.Lane), units.LengthNumber(r.UnloadsBehind), units.LengthNumber(r.UnloadsAhead), r.BindsAbove is { } b ? units.TemperatureText(b) : "never", hottest is null ? "–" : units.TemperatureText(hottest.Temperature),
             hottest is null ? "–" : units.StressNumber(hottest.Stress), hottest is null ? "–" : units.MovementNumber(hottest.Closure), HoursOf(r.Hours.Where(h => h.Binds)),
             r.ReliefNeeded ? r.Reliefs.IsEmpty ? "none fits" : N(r.Reliefs.Length) : "no", Each(r, c => units.Running(c.ToStart)), Each(r, c => units.Running(c.ToEnd)),
             Each(r, c => units.Detail(c.Kerf)), Each(r, c => units.Detail(c.Depth)), Each(r, c => c.AtLiftCut ? "yes" : "no"),
             r.ReliefNeeded && !r.Reliefs.IsEmpty ? HoursOf(r.Hours.Where(h => h.BindsAfterRelief)) : "–",
-        ], r.ReliefNeeded ? RowTone.Strong : RowTone.Normal);
+        ];
     }
 
     private static string Each(RepairPressure r, Func<ReliefCut, string> words) => r.Reliefs.IsEmpty ? "–" : string.Join("\n", r.Reliefs.Select(words));

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Job;
@@ -14,6 +15,9 @@ internal sealed class SealSheets(Project project, RepairPlan plan, SheetFrame fr
 {
     private const float GreatestHeight = 300;
 
+    /// <summary>More joints than this would fill sheet after sheet; the table in CSV has them all.</summary>
+    private const int MostJoints = 50;
+
     private static readonly (double Ratio, string Words)[] Scales = [(0.5, "twice full size"), (1, "full size"), (2, "half size"), (4, "quarter size")];
 
     private readonly JobUnits units = JobUnits.Of(project.UnitSystem);
@@ -26,8 +30,10 @@ internal sealed class SealSheets(Project project, RepairPlan plan, SheetFrame fr
         var blocks = new List<FlowBlock>();
         foreach (var reservoir in seals.Reservoirs) AddReservoir(blocks, reservoir);
         if (!seals.Notes.IsEmpty) blocks.Add(new FlowTable(CrewNotes.Table(fonts, "Sealing, in order", seals.Notes, width)));
-        blocks.Add(new FlowHeading("Movement of each joint"));
-        blocks.Add(new FlowTable(MovementTable()));
+        var moving = seals.Joints.Length <= MostJoints ? seals.Joints : [.. seals.Joints.OrderByDescending(j => j.Movement).Take(MostJoints)];
+        blocks.Add(new FlowHeading(moving.Length == seals.Joints.Length ? "Movement of each joint" : $"The {N(moving.Length)} joints that move most"));
+        blocks.Add(new FlowTable(MovementTable(moving)));
+        if (moving.Length < seals.Joints.Length) blocks.Add(new FlowText($"The other {N(seals.Joints.Length - moving.Length)} joints stand in joint-seals.csv."));
         return FlowSheets.Of("Joint seals", new PaperFlow(fonts, frame.Body, 2).Lay(blocks));
     }
 
@@ -89,14 +95,14 @@ internal sealed class SealSheets(Project project, RepairPlan plan, SheetFrame fr
         return new PaperTable(fonts, columns, rows, width, 7.6f);
     }
 
-    private PaperTable MovementTable()
+    private PaperTable MovementTable(ImmutableArray<SealedJoint> joints)
     {
         PaperColumn[] columns =
         [
             new("Repair", 44), new("Joint", 36), new("Station", 66), new("Works", 54), new($"Old moves\n{units.Length.Symbol}", 46, Side.Right), new($"New moves\n{units.Length.Symbol}", 46, Side.Right),
             new($"Shrinkage\n{units.Thickness.Symbol}", 48, Side.Right), new($"Movement\n{units.Thickness.Symbol}", 48, Side.Right), new("Seal", 34),
         ];
-        var rows = seals.Joints.Select(j => new PaperRow(
+        var rows = joints.Select(j => new PaperRow(
         [
             j.RepairId, JointWords.Of(j.Position), project.Road.Stationing.Format(j.At), j.Works ? "yes" : "held closed", units.LengthNumber(j.OldLength), units.LengthNumber(j.NewLength),
             units.MovementNumber(j.Shrinkage), units.MovementNumber(j.Movement), j.Reservoir >= 0 ? MarkOf(seals.Reservoirs[j.Reservoir]) : "as beside",

@@ -27,6 +27,11 @@ public static class SheetWords
         _ => "RUN",
     };
 
+    /// <summary>Names in a row, or the first ten and how many more.</summary>
+    public static string Some(IReadOnlyList<string> names) => names.Count <= 12
+        ? string.Join(", ", names)
+        : string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", names.Take(10))} and {names.Count - 10} more");
+
     /// <summary>Severity as printed; empty for the types that have none.</summary>
     public static string Of(Severity severity) => severity == Severity.None ? "" : TradeWords.Of(severity);
 

@@ -78,6 +78,7 @@ public sealed class BoundaryLawTests
         NoCut = [.. one.NoCut, .. two.NoCut],
         Demands = [.. one.Demands, .. two.Demands],
         Unjointed = [.. one.Unjointed, .. two.Unjointed],
+        Reinforced = [.. one.Reinforced, .. two.Reinforced],
     };
 
     private static void ForAll(Action<int, BoundaryProblem> law, bool sharedWeights = true)
@@ -130,6 +131,7 @@ public sealed class BoundaryLawTests
                 Joints = [.. l.Joints.Reverse().Select(j => new ProblemJoint(end - j.At, end - j.AtLeft, end - j.AtRight, j.Kind))],
                 NoCut = [.. l.NoCut.Reverse().Select(z => new TickSpan(end - z.To, end - z.From))],
                 Demands = [.. l.Demands.Reverse().Select(d => new TickSpan(end - d.To, end - d.From))],
+                Reinforced = [.. l.Reinforced.Reverse().Select(r => new TickSpan(end - r.To, end - r.From))],
             })],
         };
     }
@@ -143,6 +145,7 @@ public sealed class BoundaryLawTests
             Joints = [.. l.Joints.Select(j => new ProblemJoint(j.At + by, j.AtLeft + by, j.AtRight + by, j.Kind))],
             NoCut = [.. l.NoCut.Select(z => new TickSpan(z.From + by, z.To + by))],
             Demands = [.. l.Demands.Select(d => new TickSpan(d.From + by, d.To + by))],
+            Reinforced = [.. l.Reinforced.Select(r => new TickSpan(r.From + by, r.To + by))],
             Unjointed = [.. l.Unjointed.Select(u => new UnjointedLimit(u.From + by, u.To + by, u.Longest))],
         })],
     };
