@@ -1,6 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
+using Slabwright.Core.Joints.Design;
+using Slabwright.Core.Joints.Live;
+using Slabwright.Core.Measures;
 using Slabwright.Core.Numerics.Plates;
+using Slabwright.Core.Pavement;
 using Slabwright.SystemTests.Plates;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -9,7 +13,8 @@ switch (args.FirstOrDefault())
     case "ratio": Ratio(args.Contains("keep")); break;
     case "growth": Growth(); break;
     case "influence": Influence(); break;
-    default: Console.WriteLine("ratio | growth | influence"); break;
+    case "live": Live(); break;
+    default: Console.WriteLine("ratio | growth | influence | live"); break;
 }
 
 // Six slabs of about 20,000 unknowns, ours and CalculiX on the same nodes, springs and forces, in one run.
@@ -83,3 +88,59 @@ static void Influence()
         Console.WriteLine($"round {round}: 1,000 load positions together {many:0.00} s ({many:0.00} ms each), one by one {single:0.00} s; {slabs.Plates.FreeCount} unknowns, last {all[^1][0]:E2}");
     }
 }
+
+// What one move of the axle on the desk's live joint costs: bars by influence, field by back-substitution, contours of 40 by 24.
+static void Live()
+{
+    var conditions = Ordinary();
+    var bars = new BarLayout
+    {
+        Kind = BarKind.Dowel, Arrangement = BarArrangement.FullWidth, Diameter = 0.0381, Length = 0.4572, Embedment = 0.2286, Depth = 0.127,
+        Offsets = [.. Enumerable.Range(0, 11).Select(n => 0.3048 + n * 0.3048)], Spacing = 0.3048,
+    };
+    foreach (var around in (LiveSurroundings[])[new(), new(LosesContact: true, TopWarmer: -8, HollowCorner.OldSlab)])
+    {
+        var watch = Stopwatch.StartNew();
+        var joint = LiveJoint.Build(conditions, bars, around);
+        var built = watch.Elapsed.TotalMilliseconds;
+        var grid = LiveGrid.Over(joint, -3, 3);
+        List<double> influence = [], field = [], contours = [];
+        var (most, worst) = (0, 0.0);
+        for (var n = 0; n < 60; n++)
+        {
+            var axle = LiveAxle.AtJoint(conditions.Traffic[0], conditions) with { Along = -1.5 + 0.05 * n };
+            var wheels = axle.Wheels(conditions);
+            if (around.AddsUp) influence.Add(Timed(() => joint.BarsUnder(wheels)));
+            LiveAnswer? answer = null;
+            field.Add(Timed(() => answer = joint.Under(axle)));
+            contours.Add(Timed(() => answer!.Field(LiveQuantity.BottomTension, grid)));
+            (most, worst) = (Math.Max(most, answer!.State.Plate.Iterations), Math.Max(worst, Math.Abs(answer.State.Plate.Imbalance)));
+        }
+
+        Console.WriteLine(around.AddsUp ? "base in touch everywhere" : "contact may be lost: weight, top 8 K colder, hollow under a corner");
+        Console.WriteLine($"  {joint.Model.Unknowns} unknowns, {bars.Bars} bars, built in {built:0} ms; at most {most} solutions a move, imbalance {worst:E1}");
+        if (influence.Count > 0) Console.WriteLine($"  bar forces by influence: {Spread(influence)}");
+        Console.WriteLine($"  whole answer, bars, field, both sides, greatest stresses: {Spread(field)}");
+        Console.WriteLine($"  contour grid 40 x 24 of stress: {Spread(contours)}");
+    }
+
+    static double Timed(Action work)
+    {
+        var watch = Stopwatch.StartNew();
+        work();
+        return watch.Elapsed.TotalMilliseconds;
+    }
+
+    static string Spread(List<double> times)
+    {
+        times.Sort();
+        return $"median {times[times.Count / 2]:0.00} ms, slowest but three {times[^4]:0.00} ms";
+    }
+}
+
+static JointConditions Ordinary() => new()
+{
+    Thickness = 0.254, LaneWidth = 3.6576, OldSlab = 6, Repair = 1.8288, Modulus = 27.6e9, Poisson = 0.15, Strength = 27.6e6, Rupture = 4.5e6,
+    Reaction = 40.7e6, Expansion = 1e-5, Base = BaseKind.Granular, Drainage = 1, Climate = new Climate(true), Temperatures = new(-18, 49), DowelSupport = 407e9, SteelModulus = 200e9,
+    JointWidth = 0.005, OuterEdge = LaneEdge.AsphaltShoulder, Traffic = [new(1, Units.Kip.ToBase(20), 100)], EquivalentAxlesPerDay = 1000, Growth = 0.02, DesignYears = 20,
+};

@@ -26,6 +26,13 @@ public sealed record JointLoad(AxleClass Class, WheelPlace Place, bool BeforeJoi
     public int Tyres => Patches.Length / (Class.Axles * 2);
 }
 
+/// <summary>One tyre of an axle class.</summary>
+/// <param name="OnWheel">Tyres on each wheel: 1 or 2.</param>
+/// <param name="Load">N.</param>
+/// <param name="Length">Along, m.</param>
+/// <param name="Width">Across, m.</param>
+public readonly record struct TyrePrint(int OnWheel, double Load, double Length, double Width);
+
 /// <summary>Axle classes as tyre patches at a joint.</summary>
 /// <remarks>
 /// A tyre's load over the tyre pressure gives the contact area A; its rectangle is 0.8712 L by 0.6 L with L = √(A/0.5227) (PCA 1984 and
@@ -87,15 +94,32 @@ public static class JointLoads
     /// <summary>One class at one place.</summary>
     public static JointLoad One(AxleClass axle, WheelPlace place, bool before, JointConditions conditions)
     {
+        var tyre = Tyre(axle, conditions);
+        var outer = conditions.LaneWidth - (place == WheelPlace.WheelPath ? PathFromEdge : 0) - tyre.Width / 2;
+        var patches = Patches(axle, tyre, outer, n => (before ? -1 : 1) * (tyre.Length / 2 + n * AxleSpacing));
+        return new(axle, place, before, place == WheelPlace.OuterEdge ? EdgeShare : 1 - EdgeShare, patches);
+    }
+
+    /// <summary>Tyres of an axle group that stands anywhere, its first axle foremost in the direction of travel.</summary>
+    /// <param name="axle">The class.</param> <param name="along">Middle of the foremost axle's tyres from the joint, m.</param>
+    /// <param name="across">Middle of the outer tyre from the lane's left edge, m.</param> <param name="conditions">Tyre pressure.</param>
+    public static ImmutableArray<WheelPatch> At(AxleClass axle, double along, double across, JointConditions conditions) =>
+        Patches(axle, Tyre(axle, conditions), across, n => along - n * AxleSpacing);
+
+    /// <summary>One tyre of a class: how many stand on each wheel, the load of one and its rectangle.</summary>
+    public static TyrePrint Tyre(AxleClass axle, JointConditions conditions)
+    {
         var tyres = axle.Axles == 1 && axle.Load <= SteeringUpTo ? 1 : 2;
         var load = axle.Load / (axle.Axles * 2 * tyres);
         var (length, width) = WheelImprint.Rectangle(load / conditions.TyrePressure);
-        var outer = conditions.LaneWidth - (place == WheelPlace.WheelPath ? PathFromEdge : 0) - width / 2;
-        var patches = from n in Enumerable.Range(0, axle.Axles)
-                      from wheel in Enumerable.Range(0, 2)
-                      from tyre in Enumerable.Range(0, tyres)
-                      let along = length / 2 + n * AxleSpacing
-                      select new WheelPatch(before ? -along : along, outer - tyre * DualSpacing - wheel * Track, length, width, load);
-        return new(axle, place, before, place == WheelPlace.OuterEdge ? EdgeShare : 1 - EdgeShare, [.. patches]);
+        return new TyrePrint(tyres, load, length, width);
     }
+
+    private static ImmutableArray<WheelPatch> Patches(AxleClass axle, TyrePrint tyre, double outer, Func<int, double> along) =>
+    [
+        .. from n in Enumerable.Range(0, axle.Axles)
+           from wheel in Enumerable.Range(0, 2)
+           from dual in Enumerable.Range(0, tyre.OnWheel)
+           select new WheelPatch(along(n), outer - dual * DualSpacing - wheel * Track, tyre.Length, tyre.Width, tyre.Load),
+    ];
 }

@@ -4,25 +4,14 @@ using Slabwright.Core.Joints.Slabs;
 namespace Slabwright.Core.Joints.Design;
 
 /// <summary>
-/// The joint by plate finite elements: the old slab, the repair and the slab behind it, one lane wide and free at its long sides. The slabs
-/// are factored once; each choice of bars is a small system on top. Answers are worked out for one load of each axle shape and scaled by
-/// weight: the size of the tyre patches stays that of the shape's standard load.
+/// The joint by plate finite elements on the slabs of <see cref="JointSlabs"/>. They are factored once; each choice of bars is a small
+/// system on top. Answers are worked out for one load of each axle shape and scaled by weight: the size of the tyre patches stays that of
+/// the shape's standard load.
 /// </summary>
-/// <remarks>
-/// The old slab is modelled up to five radii of relative stiffness, beyond which a slab does not feel the joint. The far joint of the repair
-/// has the stiffness of dowels of 1¼ in at 12 in whatever the alternative. Cut faces carry nothing by themselves.
-/// </remarks>
 internal sealed class PlateMechanics : IJointMechanics
 {
-    private const double SteelPoisson = 0.3;
     /// <summary>β times the embedment from which the rest of a bar changes its forces by less than half a hundredth.</summary>
     internal const double EndlessFrom = 3;
-
-    private const double FarBar = 1.25 * 0.0254;
-    private const double FarSpacing = 12 * 0.0254;
-    /// <summary>Radii of relative stiffness beyond which a slab is not modelled.</summary>
-    internal const double Feels = 5;
-
 
     private readonly JointConditions _conditions;
     private readonly JointInfluence _influence;
@@ -38,7 +27,7 @@ internal sealed class PlateMechanics : IJointMechanics
         _shapes = [.. JointLoads.Shapes(conditions).Select(l => new Shape(l.Class.Axles, l.Tyres, l.Place, l.BeforeJoint, l))];
         var places = candidates.SelectMany(c => c is null ? [] : c.Offsets).Distinct().Order().ToArray();
         var cases = _shapes.Select(s => new LoadCase(s.Load.Place.ToString(), s.Load.Patches)).ToArray();
-        _influence = new JointInfluence(Slabs(), 0, 1, places, cases);
+        _influence = new JointInfluence(JointSlabs.Of(conditions), JointSlabs.Old, JointSlabs.Repair, places, cases);
     }
 
     private sealed record Shape(int Axles, int Tyres, WheelPlace Place, bool Before, JointLoad Load);
@@ -75,8 +64,8 @@ internal sealed class PlateMechanics : IJointMechanics
     private LoadEffect Work(int shape, BarLayout? bars)
     {
         var c = _conditions;
-        var (diameter, into, other) = bars is null ? (FarBar, 1, 1) : (bars.Diameter, bars.Embedment, Beyond(bars));
-        var bar = new GapBar(diameter, c.JointWidth, into, other, c.DowelSupport, c.SteelModulus, SteelPoisson);
+        var (diameter, into, other) = bars is null ? (JointSlabs.FarBar, 1, 1) : (bars.Diameter, bars.Embedment, JointSlabs.Beyond(c, bars));
+        var bar = JointSlabs.Bar(c, diameter, into, other);
         var answer = _influence.Respond(shape, bar, bars is null ? [] : [.. bars.Offsets.Select(x => _influence.Places.BinarySearch(x))]);
         return new LoadEffect(
             answer.Bearing, answer.Deflection.Loaded, answer.Deflection.Unloaded, Math.Max(answer.Tension.Bottom, answer.Tension.Top));
@@ -86,34 +75,6 @@ internal sealed class PlateMechanics : IJointMechanics
     private BarLayout Endless(BarLayout bars)
     {
         var length = EndlessFrom / DowelBar.Beta(_conditions.DowelSupport, bars.Diameter, _conditions.SteelModulus);
-        return Math.Min(bars.Embedment, Beyond(bars)) < length ? bars : bars with { Embedment = length, Length = 2 * length + _conditions.JointWidth };
+        return Math.Min(bars.Embedment, JointSlabs.Beyond(_conditions, bars)) < length ? bars : bars with { Embedment = length, Length = 2 * length + _conditions.JointWidth };
     }
-
-    private double Beyond(BarLayout bars) => Math.Max(0.01, bars.Length - bars.Embedment - _conditions.JointWidth);
-
-    private SlabSystem Slabs()
-    {
-        var c = _conditions;
-        var old = Math.Min(c.OldSlab, Feels * c.Radius);
-        var far = DowelSpring.TwoSided(c.DowelSupport, FarBar, c.SteelModulus, SteelPoisson, c.JointWidth) / FarSpacing;
-        return new SlabSystem
-        {
-            Pieces = [Piece("old slab", -old, 0), Piece("repair", 0, c.Repair), Piece("slab behind", c.Repair, c.Repair + old)],
-            Reaction = c.Reaction,
-            Transverse = [new TransverseMeeting(1, 2, far)],
-            Mesh = SlabMesh.Coarse,
-        };
-    }
-
-    private SlabPiece Piece(string name, double from, double to) => new()
-    {
-        Name = name,
-        From = from,
-        To = to,
-        Left = 0,
-        Right = _conditions.LaneWidth,
-        Thickness = _conditions.Thickness,
-        Modulus = _conditions.Modulus,
-        Poisson = _conditions.Poisson,
-    };
 }

@@ -27,7 +27,7 @@ internal sealed class PlateShelf
 
     /// <summary>What a plate model depends on; traffic and climate enter later.</summary>
     private static object Key(JointConditions c) => (
-        (c.Thickness, c.LaneWidth, Math.Min(c.OldSlab, PlateMechanics.Feels * c.Radius), c.Repair),
+        (c.Thickness, c.LaneWidth, Math.Min(c.OldSlab, JointSlabs.Feels * c.Radius), c.Repair),
         (c.Modulus, c.Poisson, c.Reaction, c.JointWidth, c.DowelSupport, c.SteelModulus, c.TyrePressure),
         (c.ClearLeft, c.ClearRight, string.Join(',', JointLoads.ShapeKeys(c))));
 }
