@@ -1,9 +1,7 @@
 using System.Globalization;
 using SkiaSharp;
-using Slabwright.Core.Evidence;
 using Slabwright.Core.Job;
 using Slabwright.Core.Joints.Design;
-using Slabwright.Core.Measures;
 using Slabwright.Sheets.Figures;
 using Slabwright.Sheets.Joints;
 using Slabwright.Sheets.Paper;
@@ -82,50 +80,7 @@ internal sealed class AlternativeSheets(Project project, RepairPlan plan, SheetF
     private PaperTable ConditionTable(LaneJointDesign lane, float width)
     {
         PaperColumn[] columns = [new("Condition", 150), new("Value", 110, Side.Right), new("Source", 130)];
-        return new PaperTable(fonts, columns, Conditions(lane.Conditions).Select(c => new PaperRow([c.Name, c.Value, c.Source])), width, 7.2f);
-    }
-
-    private IEnumerable<(string Name, string Value, string Source)> Conditions(JointConditions c)
-    {
-        UnitPair reaction = new(Units.Pci, Units.MegapascalPerMetre), expansion = new(Units.PerFahrenheit, Units.PerKelvin), plain = new(Units.One);
-        UnitPair stress = new(Units.Psi, Units.Megapascal);
-        const string road = "road";
-        yield return ("Slab thickness", units.ThicknessText(c.Thickness), road);
-        yield return ("Lane width", units.LengthText(c.LaneWidth), road);
-        yield return ("Old slab beside the joint", units.LengthText(c.OldSlab), road);
-        yield return ("Repair beside the joint", units.LengthText(c.Repair), "rule set: least repair");
-        yield return ("Edge on the wheels’ side", SheetWords.Of(c.OuterEdge), road);
-        yield return ("Base", TradeWords.Of(c.Base), road);
-        yield return ("Modulus of reaction k", units.PairText(c.Reaction, reaction), SourceOf("reaction"));
-        yield return ("Modulus of concrete", units.PairText(c.Modulus, stress), SourceOf("modulus"));
-        yield return ("Poisson’s ratio", units.PairText(c.Poisson, plain), SourceOf("poisson"));
-        yield return ("Strength of concrete", units.StressText(c.Strength), SourceOf("strength"));
-        yield return ("Modulus of rupture", units.StressText(c.Rupture), SourceOf("rupture"));
-        yield return ("Thermal expansion", units.PairText(c.Expansion, expansion), SourceOf("expansion"));
-        yield return ("Modulus of dowel support", units.PairText(c.DowelSupport, reaction), SourceOf("dowel_support"));
-        yield return ("Modulus of steel", units.PairText(c.SteelModulus, stress), SourceOf("steel_modulus"));
-        yield return ("Slab, coldest to hottest", $"{units.TemperatureText(c.Temperatures.Coldest)} to {units.TemperatureText(c.Temperatures.Hottest)}", string.Join("; ", new[] { SourceOf("coldest"), SourceOf("hottest") }.Distinct()));
-        yield return ("Joint when open", units.MovementText(c.JointWidth), "worked out from movement");
-        yield return ("Drainage coefficient", units.PairText(c.Drainage, plain), SourceOf("drainage"));
-        yield return ("Equivalent axles a day", JobUnits.Number(c.EquivalentAxlesPerDay), SourceOf("equivalent_axles_per_day", "axles"));
-        yield return ("Axle classes", AxleWords(c), SourceOf("axles"));
-        yield return ("Growth of traffic", JobUnits.Percent(c.Growth) + " a year", road);
-        yield return ("Design years", c.DesignYears.ToString("0.#", CultureInfo.InvariantCulture), SourceOf("design_years"));
-    }
-
-    private string AxleWords(JointConditions c) => string.Join("; ", c.Traffic.Select(a =>
-        $"{(a.Axles switch { 1 => "single", 2 => "tandem", _ => "tridem" })} {units.ForceText(a.Load)}, {JobUnits.Number(a.PerDay)} a day"));
-
-    /// <summary>Where a value came from: the step notes every default it took, and all else is the project's.</summary>
-    private string SourceOf(params ReadOnlySpan<string> fields)
-    {
-        foreach (var field in fields)
-        {
-            var note = joints.Findings.FirstOrDefault(f => f.Place.Field == "joints." + field && f.Level == FindingLevel.Note);
-            if (note is not null) return note.Source ?? SourceRef.CommonPractice.ToString();
-        }
-
-        return "project";
+        return new PaperTable(fonts, columns, ConditionRows.Of(lane.Conditions, joints.Findings, units).Select(c => new PaperRow([c.Name, c.Value, c.Source])), width, 7.2f);
     }
 
     private static string N(int value) => value.ToString(CultureInfo.InvariantCulture);
