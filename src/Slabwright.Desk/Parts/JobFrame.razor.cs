@@ -71,6 +71,7 @@ public partial class JobFrame : ComponentBase
     [
         ("", "Repairs", Count(job.Plan.Boundaries.Repairs.Length)),
         ("/treatments", "Treatments", Count(job.Plan.Decisions.Length)),
+        ("/joints", "Joints", Count(job.Plan.Joints.Joints.Length)),
         ("/quantities", "Quantities", null),
         ("/findings", "Findings", Count(job.Plan.Findings.Length)),
         ("/sheets", "Sheets", null),

@@ -48,5 +48,12 @@ internal sealed class DeskPage : IAsyncDisposable
         await Page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, name + ".png") });
     }
 
+    /// <summary>Keeps a picture of one part of the page, likewise.</summary>
+    public async Task KeepPictureAsync(string name, string part)
+    {
+        if (Environment.GetEnvironmentVariable("SLABWRIGHT_SCREENSHOTS") is not { Length: > 0 } folder) return;
+        await Find(part).First.ScreenshotAsync(new LocatorScreenshotOptions { Path = Path.Combine(folder, name + ".png") });
+    }
+
     public async ValueTask DisposeAsync() => await context.DisposeAsync();
 }

@@ -16,6 +16,7 @@ public sealed class DeskPageTests(DeskFixture fixture)
         { "repairs", "{0}" },
         { "treatments", "{0}/treatments" },
         { "quantities", "{0}/quantities" },
+        { "joints", "{0}/joints" },
         { "findings", "{0}/findings" },
         { "sheets", "{0}/sheets" },
         { "handbook", "/handbook" },
@@ -227,6 +228,7 @@ public sealed class DeskPageTests(DeskFixture fixture)
         {
             await using var desk = await OpenAsync(address, dark: dark);
             if (name == "repairs") await desk.StripAsync();
+            if (name == "joints") await desk.Find("[data-live=ms]").WaitForAsync();
             await desk.Find("main section").First.WaitForAsync();
             var result = await desk.Page.RunAxe(new AxeRunOptions
             {
@@ -247,6 +249,7 @@ public sealed class DeskPageTests(DeskFixture fixture)
         {
             await using var desk = await OpenAsync(address, width, 740);
             if (name == "repairs") await desk.StripAsync();
+            if (name == "joints") await desk.Find("[data-live=ms]").WaitForAsync();
             var over = await desk.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
 
             Assert.True(over <= 0, $"{name} is {over} px too wide on a screen of {width} px.");
