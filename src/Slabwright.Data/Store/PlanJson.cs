@@ -11,6 +11,7 @@ internal static class PlanJson
     private static readonly JsonSerializerOptions Options = new()
     {
         IgnoreReadOnlyProperties = true,
+        IncludeFields = true,
         NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals,
         Converters = { new JsonStringEnumConverter() },
     };

@@ -20,6 +20,9 @@ public partial class LiveJointView : ComponentBase
     /// <summary>How far from the joint the axle may go and the plan is drawn, m.</summary>
     private const double Reach = 3;
 
+    /// <summary>Greatest difference of top and bottom taken, degrees of the units shown: beyond what any slab sees.</summary>
+    private const double MostWarmer = 60;
+
     private readonly List<AxleClass> axles = [];
     private ImmutableArray<Finding> findings = [];
     private (JointConditions, BarLayout?, LiveSurroundings)? built;
@@ -42,6 +45,7 @@ public partial class LiveJointView : ComponentBase
     private bool stopped;
     private string? step;
     private string? trouble;
+    private string? warmerNote;
 
     /// <summary>The job.</summary>
     [Parameter, EditorRequired] public JobView View { get; set; } = null!;
@@ -206,8 +210,10 @@ public partial class LiveJointView : ComponentBase
 
     private void TakeWarmer(string? text)
     {
-        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && Math.Abs(value) <= 60)
-            Surround(around with { TopWarmer = WarmthUnit.ToBase(value) });
+        warmerNote = double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && Math.Abs(value) <= MostWarmer
+            ? null
+            : $"“{text}” was not taken: give a number from −{MostWarmer:0} to {MostWarmer:0} {WarmthUnit.Symbol}.";
+        if (warmerNote is null) Surround(around with { TopWarmer = WarmthUnit.ToBase(value) });
     }
 
     private void Surround(LiveSurroundings next)
