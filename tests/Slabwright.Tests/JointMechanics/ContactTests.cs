@@ -73,4 +73,20 @@ public sealed class ContactTests
         Assert.InRange(shallow.Deflection(0, 0, 0), sound.Deflection(0, 0, 0), deep.Deflection(0, 0, 0));
         Assert.True(deep.Plate.Contact[0] < shallow.Plate.Contact[0]);
     }
+
+    [Fact]
+    public void A_start_nearby_saves_solutions_and_changes_no_answer()
+    {
+        var model = new SlabModel(Alone(Slab(-12), new SlabVoid(0, 0.8, 0, 0.8, 0.003, (true, true))));
+        WheelPatch[] here = [new(0.15, 0.3, 0.25, 0.4, 40_000)];
+        WheelPatch[] there = [new(0.25, 0.35, 0.25, 0.4, 40_000)];
+        var fresh = model.Everything(there);
+        var warm = model.Everything(there, model.Everything(here));
+        Assert.Equal(SolveEnd.Converged, warm.Plate.End);
+        Assert.True(warm.Plate.Iterations < fresh.Plate.Iterations, $"{warm.Plate.Iterations} against {fresh.Plate.Iterations}");
+        foreach (var (x, y) in ((double, double)[])[(0, 0), (0.2, 0.3), (2.5, 1.8), (5, 3.6)])
+        {
+            Assert.Equal(fresh.Deflection(0, x, y), warm.Deflection(0, x, y), 1e-9);
+        }
+    }
 }

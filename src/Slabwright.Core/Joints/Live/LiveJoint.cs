@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Joints.Slabs;
+using Slabwright.Core.Numerics.Plates;
 
 namespace Slabwright.Core.Joints.Live;
 
@@ -18,8 +19,11 @@ public sealed class LiveJoint
     private readonly BarInfluence _influence;
     private readonly SlabState? _rest;
 
+    /// <summary>The last answer where contact may be lost: the next axle stands nearby.</summary>
+    private volatile SlabState? _near;
+
     private LiveJoint(JointConditions conditions, BarLayout? bars, LiveSurroundings around, SlabModel model, BarInfluence influence, SlabState? rest) =>
-        (Conditions, Bars, Around, Model, _influence, _rest) = (conditions, bars, around, model, influence, rest);
+        (Conditions, Bars, Around, Model, _influence, _rest, _near) = (conditions, bars, around, model, influence, rest, rest);
 
     /// <summary>The build-up.</summary>
     public JointConditions Conditions { get; }
@@ -76,7 +80,8 @@ public sealed class LiveJoint
 
     private LiveAnswer Combined(LiveAxle axle, ImmutableArray<WheelPatch> wheels)
     {
-        var state = Model.Everything(wheels);
+        var state = Model.Everything(wheels, _near);
+        if (state.Plate.End == SolveEnd.Converged) _near = state;
         return new LiveAnswer(this, axle, wheels, state, state.Bars);
     }
 }

@@ -47,7 +47,8 @@ public sealed class SlabModel
 
     /// <summary>Wheels, own weight and temperature together, on a base that pushes but does not pull, over the hollows given.</summary>
     /// <param name="wheels">The wheels; may be empty.</param>
-    public SlabState Everything(IReadOnlyList<WheelPatch> wheels)
+    /// <param name="near">A state of this model with wheels nearby, to start from; the answer is the same without.</param>
+    public SlabState Everything(IReadOnlyList<WheelPatch> wheels, SlabState? near = null)
     {
         var loads = LoadsOf(wheels, out var applied);
         for (var p = 0; p < Panels.Length; p++)
@@ -57,7 +58,7 @@ public sealed class SlabModel
             if (piece.TopWarmer != 0) PlateLoads.AddCurvature(loads, Panels[p], piece.FreeCurvature);
         }
 
-        return new SlabState(this, _plates.SolveContact(loads), applied, bent: true);
+        return new SlabState(this, _plates.SolveContact(loads, near?.Plate), applied, bent: true);
     }
 
     /// <summary>Forces of wheels on the unknowns. What of a wheel stands off the slabs is left out.</summary>

@@ -27,7 +27,11 @@ public enum SolveEnd
 /// <param name="Contact">Share of the area that rests on its springs, panel by panel.</param>
 /// <param name="Loose">The unknown nothing holds, −1 where all are held.</param>
 public sealed record PlateState(
-    double[] Movements, SolveEnd End, int Iterations, double Residual, double Imbalance, double[] Contact, int Loose = -1);
+    double[] Movements, SolveEnd End, int Iterations, double Residual, double Imbalance, double[] Contact, int Loose = -1)
+{
+    /// <summary>The contact it ended with and its factor, to start a neighbouring state from; null for a linear state.</summary>
+    internal (ContactMap Map, FrontalFactor Factor)? Touch { get; init; }
+}
 
 /// <summary>
 /// Panels, links and supports as one system: w, βx, βy at each node. Without gaps and with springs that may pull it is linear: factored
@@ -130,20 +134,27 @@ public sealed class PlateSystem
     }
 
     /// <summary>Solves with springs that push only, over the gaps of the panels.</summary>
-    /// <remarks>Newton on a convex energy: the contact found by one solution is the contact of the next, until it stays.</remarks>
-    public PlateState SolveContact(double[] loads)
+    /// <remarks>
+    /// Newton on a convex energy: the contact found by one solution is the contact of the next, until it stays. The answer does not depend
+    /// on where it starts; a start nearby saves factors.
+    /// </remarks>
+    /// <param name="loads">Forces on all unknowns.</param>
+    /// <param name="near">A state of this system under similar loads to start from; null to start from touching everywhere.</param>
+    public PlateState SolveContact(double[] loads, PlateState? near = null)
     {
-        var contact = new ContactMap(Panels);
+        var contact = near?.Touch?.Map ?? new ContactMap(Panels);
+        var factor = near?.Touch?.Factor;
         var seen = new HashSet<string>();
         for (var iteration = 1; ; iteration++)
         {
-            var factor = FrontalFactor.Try(_tree, Blocks(contact), out var loose);
+            var loose = -1;
+            factor ??= FrontalFactor.Try(_tree, Blocks(contact), out loose);
             if (factor is null) return Fallen(loads, iteration, loose);
             var movements = Back(factor, Right(loads, contact));
             var next = contact.After(movements);
-            if (next.Same(contact)) return Judge(movements, loads, contact, SolveEnd.Converged, iteration);
+            if (next.Same(contact)) return Judge(movements, loads, contact, SolveEnd.Converged, iteration) with { Touch = (contact, factor) };
             if (iteration == MostIterations || !seen.Add(next.Key)) return Judge(movements, loads, next, SolveEnd.NotConverged, iteration);
-            contact = next;
+            (contact, factor) = (next, null);
         }
     }
 
