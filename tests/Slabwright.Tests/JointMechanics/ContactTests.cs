@@ -54,7 +54,7 @@ public sealed class ContactTests
         var pressed = 0.0;
         for (var i = 0; i <= 100; i++)
         {
-            for (var j = 0; j <= 72; j++) pressed += 50e6 * Math.Max(0, state.Deflection(0, i * 0.05, j * 0.05)) * 0.05 * 0.05 * (i % 100 == 0 ? 0.5 : 1) * (j % 72 == 0 ? 0.5 : 1);
+            for (var j = 0; j <= 72; j++) pressed += state.BasePressure(0, i * 0.05, j * 0.05) * 0.05 * 0.05 * (i % 100 == 0 ? 0.5 : 1) * (j % 72 == 0 ? 0.5 : 1);
         }
 
         var weight = 2400 * SlabTemperature.Gravity * 0.25 * 5 * 3.6 + 40_000;

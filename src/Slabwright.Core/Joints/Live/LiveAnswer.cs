@@ -16,6 +16,9 @@ public enum LiveQuantity
 
     /// <summary>Greatest principal stress at the top, Pa, tension positive.</summary>
     TopTension,
+
+    /// <summary>Pressure on the base, Pa: the contact map, nought where a slab stands clear.</summary>
+    BasePressure,
 }
 
 /// <summary>The greatest tension found and the piece it is in.</summary>
@@ -99,6 +102,7 @@ public sealed class LiveAnswer
     private double At(LiveQuantity quantity, int piece, double along, double across)
     {
         if (quantity == LiveQuantity.Deflection) return State.Deflection(piece, along, across) - (_joint.Rest?.Deflection(piece, along, across) ?? 0);
+        if (quantity == LiveQuantity.BasePressure) return State.BasePressure(piece, along, across);
         var (most, least) = State.BottomStress(piece, along, across).Principal;
         return quantity == LiveQuantity.BottomTension ? most : -least;
     }

@@ -36,6 +36,17 @@ public sealed class SlabState
     public PlateMoment BottomStress(int piece, double along, double across) =>
         Moments(piece).At(along, across).BottomStress(_model.System.Pieces[piece].Thickness);
 
+    /// <summary>
+    /// Pressure on the base at a place of a piece, Pa: k times deflection less hollow, nought where the slab stands clear. For wheels alone
+    /// it is the pressure they add, which may be less than nought.
+    /// </summary>
+    public double BasePressure(int piece, double along, double across)
+    {
+        var panel = _model.Panels[piece];
+        var pressed = Deflection(piece, along, across);
+        return panel.Reaction * (_bent ? Math.Max(0, pressed - (panel.Gap?.Invoke(along, across) ?? 0)) : pressed);
+    }
+
     /// <summary>Moments of a piece at its nodes.</summary>
     public MomentField Moments(int piece) => _moments[piece] ??= new MomentField(
         _model.Panels[piece], Plate.Movements, _bent ? _model.System.Pieces[piece].FreeCurvature : 0);
@@ -51,25 +62,6 @@ public sealed class SlabState
         }
 
         return (bottom, top);
-    }
-
-    /// <summary>Deflections and stresses on a grid over a piece, for maps.</summary>
-    /// <param name="piece">The piece.</param> <param name="along">Places along, m.</param> <param name="across">Places across, m.</param>
-    /// <param name="value">What to take of a place.</param>
-    public double[,] Grid(int piece, IReadOnlyList<double> along, IReadOnlyList<double> across, Func<double, PlateMoment, double> value)
-    {
-        var grid = new double[along.Count, across.Count];
-        var thickness = _model.System.Pieces[piece].Thickness;
-        var moments = Moments(piece);
-        for (var i = 0; i < along.Count; i++)
-        {
-            for (var j = 0; j < across.Count; j++)
-            {
-                grid[i, j] = value(Deflection(piece, along[i], across[j]), moments.At(along[i], across[j]).BottomStress(thickness));
-            }
-        }
-
-        return grid;
     }
 
     /// <summary>Deflection transfer of a joint at a place across: the lesser deflection over the greater.</summary>

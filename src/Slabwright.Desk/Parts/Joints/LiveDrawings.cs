@@ -28,6 +28,7 @@ public sealed record LiveDrawings(ImmutableArray<string> Bars, string Map, strin
     {
         LiveQuantity.Deflection => "Deflection added by the wheels",
         LiveQuantity.BottomTension => "Greatest stress at the bottom",
+        LiveQuantity.BasePressure => "Pressure on the base (contact)",
         _ => "Greatest stress at the top",
     };
 
@@ -41,7 +42,7 @@ public sealed record LiveDrawings(ImmutableArray<string> Bars, string Map, strin
         var field = new ResponseField(Named(what), grid.Along, grid.Across, answer.Field(what, grid), unit, units.Length) { Overlays = Overlays(joint, answer, grid) };
         var fine = LiveGrid.Over(joint, from, to, 120, 2);
         var paths = answer.Wheels.Select(w => w.Across).Distinct().Order().ToArray();
-        var section = new ResponseSection($"{Named(what)} along both wheel paths", "From the joint", what == LiveQuantity.Deflection ? "Deflection" : "Stress",
+        var section = new ResponseSection($"{Named(what)} along both wheel paths", "From the joint", what switch { LiveQuantity.Deflection => "Deflection", LiveQuantity.BasePressure => "Pressure", _ => "Stress" },
             [Curve("under the left wheel", paths[0]), Curve("under the right wheel", paths[^1])], unit, units.Length)
         {
             IsDownward = what == LiveQuantity.Deflection,
