@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Slabwright.Core.Boundaries;
 
 /// <summary>
@@ -71,6 +73,7 @@ internal sealed class CandidateSearch
         return spacing > 0 ? (each / spacing + 1, 2 * each) : (0, each * (last - first));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Search(int first, int last, bool whole)
     {
         var gap = _model.Problem.Limits.LeastGap;
@@ -91,6 +94,7 @@ internal sealed class CandidateSearch
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void SearchStarts(int first, int last, long from, CutList starts, Cut end, bool nearestEnd)
     {
         var best = long.MaxValue;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Slabwright.Core.Pavement;
 
 namespace Slabwright.Core.Boundaries;
@@ -12,6 +13,7 @@ internal sealed class NewJoints(BoundaryProblem problem, CutRules rules)
     private readonly List<long> _kept = [];
     private readonly List<long> _inside = [];
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Find(long from, long to, List<long> into)
     {
         into.Clear();
@@ -61,6 +63,7 @@ internal sealed class NewJoints(BoundaryProblem problem, CutRules rules)
 
     private static bool MadeAgain(JointKind kind) => kind is JointKind.Dowelled or JointKind.Undowelled or JointKind.Expansion;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Keep(long from, long to)
     {
         _kept.Clear();

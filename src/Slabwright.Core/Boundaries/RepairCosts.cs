@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Slabwright.Core.Pavement;
 
 namespace Slabwright.Core.Boundaries;
@@ -61,6 +62,7 @@ internal sealed class RepairCosts
     public long Work { get; private set; }
 
     /// <summary>Prices a repair into a candidate, whatever the candidate held before.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Price(Cut start, Cut end, Candidate candidate)
     {
         Work++;
@@ -135,6 +137,7 @@ internal sealed class RepairCosts
         candidate.RightSpanned = _spanned.Count > 0 ? [.. _spanned] : [];
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private (long Cost, long Face, long Weights, bool StartLoose, bool EndLoose) SideCost(Candidate repair, ProblemSide side, bool left)
     {
         _spanned.Clear();
@@ -157,6 +160,7 @@ internal sealed class RepairCosts
     }
 
     /// <summary>Finds the neighbour's joints the repair spans unmatched and whether its ends meet one.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private (bool StartLoose, bool EndLoose) ScanNeighbour(Candidate repair, ProblemLane neighbour, bool left)
     {
         var within = _problem.Limits.MatchWithin;

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace Slabwright.Core.Numerics.Sparse;
@@ -17,6 +18,7 @@ internal static class DenseFront
 
     /// <summary>Eliminates the first <paramref name="pivots"/> columns.</summary>
     /// <returns>−1, or the first column whose pivot is not positive.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static int Eliminate(Span<double> front, int size, int pivots, double[] scratch)
     {
         var stride = Stride(size);
@@ -44,6 +46,7 @@ internal static class DenseFront
     /// <summary>Doubles of scratch <see cref="Eliminate"/> needs.</summary>
     public static int Scratch(int size) => Panel * Stride(size);
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void SolvePanel(Span<double> front, int stride, int size, int start, int width)
     {
         for (var i = start + width; i < size; i++)
@@ -55,6 +58,7 @@ internal static class DenseFront
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double Dot(Span<double> front, int one, int two, int count)
     {
         var a = front.Slice(one, count);
@@ -73,6 +77,7 @@ internal static class DenseFront
     }
 
     /// <summary>C −= L Lᵀ over the rows below the panel, four rows and two vectors at a time.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Update(Span<double> front, int stride, int size, int start, int width, double[] scratch)
     {
         var first = start + width;
@@ -99,6 +104,7 @@ internal static class DenseFront
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void FourRows(ref double c, ref double panel, int stride, int i, int j, int start, int width)
     {
         var (a0, a1, b0, b1) = (Vector<double>.Zero, Vector<double>.Zero, Vector<double>.Zero, Vector<double>.Zero);
@@ -124,6 +130,7 @@ internal static class DenseFront
         Subtract(ref c, (i + 3) * stride + j, d0, d1);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void OneRow(ref double c, ref double panel, int stride, int i, int j, int start, int width)
     {
         var (a0, a1) = (Vector<double>.Zero, Vector<double>.Zero);

@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Slabwright.Core.Numerics.Sparse;
 
@@ -79,6 +80,7 @@ public sealed class FrontalFactor
         ArrayPool<double>.Shared.Return(rented);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Add(double[] dense, int stride, ElementBlock block, int[] place)
     {
         var unknowns = block.Unknowns;
@@ -96,6 +98,7 @@ public sealed class FrontalFactor
     }
 
     /// <summary>Adds what a child left behind; both lists are in the order of elimination, so that lower stays lower.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Extend(double[] dense, int stride, Front child, ref double[]? pending, int[] place)
     {
         var source = pending!;
@@ -129,6 +132,7 @@ public sealed class FrontalFactor
         for (var i = 0; i < rows; i++) local.Slice(i * count, count).CopyTo(values[(front.Unknowns[i] * count)..]);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Forward(int pivots, double[] column, Span<double> local)
     {
         for (var i = 0; i < local.Length; i++)
@@ -139,6 +143,7 @@ public sealed class FrontalFactor
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Forward(int pivots, double[] column, Span<double> local, int count)
     {
         for (var i = 0; i < local.Length / count; i++)
@@ -149,6 +154,7 @@ public sealed class FrontalFactor
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Backward(int pivots, double[] column, Span<double> local, int count)
     {
         for (var i = local.Length / count - 1; i >= 0; i--)
@@ -164,6 +170,7 @@ public sealed class FrontalFactor
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double Dot(ReadOnlySpan<double> one, ReadOnlySpan<double> two)
     {
         var total = Vector<double>.Zero;
@@ -174,6 +181,7 @@ public sealed class FrontalFactor
         return sum;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void AddTimes(Span<double> target, ReadOnlySpan<double> source, double factor)
     {
         var n = 0;
