@@ -5,21 +5,19 @@ using Slabwright.Core.Joints.Slabs;
 namespace Slabwright.Core.Handbook;
 
 /// <summary>
-/// The plate model of one joint by hand: old slab, repair and slab behind, one lane wide with free long sides; the far joint of the repair
-/// has the stiffness of the same bars. The wheel stands on the old slab.
+/// The plate model of one joint by hand: the slabs of <see cref="JointSlabs"/>, finely meshed under the wheels. The wheel stands on the old
+/// slab.
 /// </summary>
 internal sealed class HandJointPlate
 {
-    private const double SteelPoisson = 0.3;
-
     public HandJointPlate(JointConditions c, BarLayout bars, WheelPatch wheel)
     {
         CornerWheel = wheel with { Across = c.LaneWidth - wheel.Width / 2 };
         var middle = wheel with { Across = c.LaneWidth / 2 };
-        var inside = wheel with { Along = -c.OldSlab / 2, Across = c.LaneWidth / 2 };
-        var slabs = Slabs(c, bars, [wheel, CornerWheel, middle, inside]);
-        var bar = new GapBar(
-            bars.Diameter, c.JointWidth, bars.Embedment, Math.Max(0.01, bars.Length - bars.Embedment - c.JointWidth), c.DowelSupport, c.SteelModulus, SteelPoisson);
+        var slabs = JointSlabs.Of(c, mesh: SlabMesh.Fine, whole: true);
+        var inside = wheel with { Along = slabs.Pieces[JointSlabs.Old].From / 2, Across = c.LaneWidth / 2 };
+        slabs = slabs with { FineAt = [wheel, CornerWheel, middle, inside] };
+        var bar = JointSlabs.Bar(c, bars);
         BarStiffness = bar.ShearStiffness;
         var influence = new JointInfluence(
             slabs, 0, 1, bars.Offsets, [new LoadCase("joint", [wheel]), new LoadCase("corner", [CornerWheel]), new LoadCase("middle", [middle])]);
@@ -55,22 +53,4 @@ internal sealed class HandJointPlate
     public JointResponse Corner { get; }
 
     public HandPlateRun Run { get; }
-
-    private static SlabSystem Slabs(JointConditions c, BarLayout bars, WheelPatch[] wheels)
-    {
-        var far = DowelSpring.TwoSided(c.DowelSupport, bars.Diameter, c.SteelModulus, SteelPoisson, c.JointWidth) * bars.Bars / c.LaneWidth;
-        return new SlabSystem
-        {
-            Pieces = [Piece(c, "old slab", -c.OldSlab, 0), Piece(c, "repair", 0, c.Repair), Piece(c, "slab behind", c.Repair, c.Repair + c.OldSlab)],
-            Reaction = c.Reaction,
-            Transverse = [new TransverseMeeting(1, 2, far)],
-            FineAt = [.. wheels],
-            Mesh = SlabMesh.Fine,
-        };
-    }
-
-    private static SlabPiece Piece(JointConditions c, string name, double from, double to) => new()
-    {
-        Name = name, From = from, To = to, Left = 0, Right = c.LaneWidth, Thickness = c.Thickness, Modulus = c.Modulus, Poisson = c.Poisson,
-    };
 }

@@ -12,7 +12,7 @@ internal sealed class FaultingForecast(JointConditions conditions, BarLayout? ba
 
     private readonly double _bearing = bars is null ? 0 : StandardBearing(conditions, bars);
 
-    /// <summary>Mean faulting after some years, m; never negative.</summary>
+    /// <summary>Mean faulting after some years, m. Where the regression falls below nought, outside what it was fitted to, it counts as none.</summary>
     public double After(double years) => years <= 0 ? 0 : Math.Max(0, Raw(years));
 
     /// <summary>Years until a faulting is reached, to a hundredth; infinity where not within a hundred years.</summary>

@@ -33,10 +33,11 @@ public static class JointSlabs
     /// <summary>The slabs of a build-up, with bars at the joint or without.</summary>
     /// <param name="conditions">The build-up.</param> <param name="bars">Bars at the joint; null for none.</param>
     /// <param name="mesh">How fine; the search's mesh when null.</param>
-    public static SlabSystem Of(JointConditions conditions, BarLayout? bars = null, SlabMesh? mesh = null)
+    /// <param name="whole">True to model the old slabs whole, for wheels far from the joint.</param>
+    public static SlabSystem Of(JointConditions conditions, BarLayout? bars = null, SlabMesh? mesh = null, bool whole = false)
     {
         var c = conditions;
-        var old = Math.Min(c.OldSlab, Feels * c.Radius);
+        var old = whole ? c.OldSlab : Math.Min(c.OldSlab, Feels * c.Radius);
         var far = DowelSpring.TwoSided(c.DowelSupport, FarBar, c.SteelModulus, SteelPoisson, c.JointWidth) / FarSpacing;
         return new SlabSystem
         {

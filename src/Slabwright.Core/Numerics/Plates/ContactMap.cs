@@ -52,10 +52,6 @@ internal sealed class ContactMap
     /// <summary>Touching points, panel by panel, nine an element.</summary>
     public bool[][] States { get; }
 
-    /// <summary>A short text that is the same for the same state.</summary>
-    public string Key => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(
-        States.SelectMany(s => s).Select(t => t ? (byte)1 : (byte)0).ToArray()));
-
     public bool[] StatesOf(PlatePanel panel) => States[Number(panel)];
 
     /// <summary>Gap of a point, m.</summary>

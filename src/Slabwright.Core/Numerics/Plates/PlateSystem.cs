@@ -144,7 +144,7 @@ public sealed class PlateSystem
     {
         var contact = near?.Touch?.Map ?? new ContactMap(Panels);
         var factor = near?.Touch?.Factor;
-        var seen = new HashSet<string>();
+        var seen = new List<ContactMap> { contact };
         for (var iteration = 1; ; iteration++)
         {
             var loose = -1;
@@ -153,7 +153,8 @@ public sealed class PlateSystem
             var movements = Back(factor, Right(loads, contact));
             var next = contact.After(movements);
             if (next.Same(contact)) return Judge(movements, loads, contact, SolveEnd.Converged, iteration) with { Touch = (contact, factor) };
-            if (iteration == MostIterations || !seen.Add(next.Key)) return Judge(movements, loads, next, SolveEnd.NotConverged, iteration);
+            if (iteration == MostIterations || seen.Exists(next.Same)) return Judge(movements, loads, next, SolveEnd.NotConverged, iteration);
+            seen.Add(next);
             (contact, factor) = (next, null);
         }
     }
