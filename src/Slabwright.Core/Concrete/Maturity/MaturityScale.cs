@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Slabwright.Core.Concrete.Hydration;
 
 namespace Slabwright.Core.Concrete.Maturity;
 
@@ -20,11 +21,6 @@ public readonly record struct ConcreteTemperature(double Hours, double Temperatu
 /// <summary>A maturity function with its constants.</summary>
 public sealed record MaturityScale
 {
-    /// <summary>Universal gas constant, J/(mol·K).</summary>
-    public const double GasConstant = 8.314;
-
-    private const double Freezing = 273.15;
-
     /// <summary>Which function.</summary>
     public required MaturityKind Kind { get; init; }
 
@@ -32,7 +28,7 @@ public sealed record MaturityScale
     public double Datum { get; init; } = -10;
 
     /// <summary>Activation energy, J/mol.</summary>
-    public double ActivationEnergy { get; init; } = 5000 * GasConstant;
+    public double ActivationEnergy { get; init; } = 5000 * EquivalentAge.GasConstant;
 
     /// <summary>Reference temperature of the equivalent age, °C.</summary>
     public double Reference { get; init; } = 23;
@@ -52,14 +48,7 @@ public sealed record MaturityScale
     /// <param name="temperature">Concrete temperature, °C.</param>
     public double Rate(double temperature) => Kind == MaturityKind.TemperatureTimeFactor
         ? Math.Max(0, temperature - Datum)
-        : AgeFactor(ActivationEnergy / GasConstant, temperature, Reference);
-
-    /// <summary>Hours at the reference temperature worth one hour at another.</summary>
-    /// <remarks>Source: Freiesleben Hansen and Pedersen, as in ASTM C1074 (from memory).</remarks>
-    /// <param name="activation">Activation energy over the gas constant Q, K.</param>
-    /// <param name="temperature">Temperature, °C.</param> <param name="reference">Reference temperature, °C.</param>
-    public static double AgeFactor(double activation, double temperature, double reference) =>
-        Math.Exp(-activation * (1 / (temperature + Freezing) - 1 / (reference + Freezing)));
+        : EquivalentAge.Factor(ActivationEnergy, temperature, Reference);
 
     /// <summary>Maturity at each reading, the first at 0 or at what is brought along; the mean temperature of two readings holds between them.</summary>
     /// <param name="history">Readings, hours rising.</param>

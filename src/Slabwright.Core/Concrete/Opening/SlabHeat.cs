@@ -31,11 +31,11 @@ public sealed record BlanketCover(double FromHours, double ToHours, double Resis
 
 /// <summary>What a computation of temperatures is asked: a mix placed at an hour at a temperature, in weather shifted from the one forecast.</summary>
 /// <param name="Mix">The mix.</param>
-/// <param name="PlacedAt">Hour of placing, from the start of the weather, h.</param>
+/// <param name="PlacedAt">Time of placing, local standard time.</param>
 /// <param name="PlacingTemperature">Concrete temperature when placed, °C.</param>
 /// <param name="Thickness">Slab thickness, m.</param>
 /// <param name="Hours">Hours after placing to compute.</param>
-public sealed record HeatCase(ConcreteMix Mix, double PlacedAt, double PlacingTemperature, double Thickness, double Hours)
+public sealed record HeatCase(ConcreteMix Mix, DateTime PlacedAt, double PlacingTemperature, double Thickness, double Hours)
 {
     /// <summary>Air warmer than forecast by this, K.</summary>
     public double AirShift { get; init; }
