@@ -41,6 +41,13 @@ public readonly record struct HeatBalance(double Stored, double Freed, double Th
     }
 }
 
+/// <summary>What a plate feels of the temperatures down its depth.</summary>
+/// <param name="Time">Seconds after placing.</param>
+/// <param name="Mean">Mean over the depth, °C: what lengthens the slab.</param>
+/// <param name="TopMinusBottom">Surface minus bottom face, K; positive by day.</param>
+/// <param name="EquivalentDifference">Difference of the straight profile that curls the slab as much, K.</param>
+public readonly record struct PlateTemperature(double Time, double Mean, double TopMinusBottom, double EquivalentDifference);
+
 /// <summary>Temperatures of a run, with the balance that vouches for them.</summary>
 public sealed record TemperatureHistory
 {
@@ -52,6 +59,9 @@ public sealed record TemperatureHistory
 
     /// <summary>The places asked for.</summary>
     public required ImmutableArray<PointHistory> Points { get; init; }
+
+    /// <summary>Mean and difference over the depth in the middle of the repair.</summary>
+    public required ImmutableArray<PlateTemperature> Plate { get; init; }
 
     /// <summary>Heat balance of the run from placing on.</summary>
     public required HeatBalance Balance { get; init; }

@@ -91,4 +91,22 @@ public sealed record WeatherSeries
     /// <param name="air">Added to the air temperature, K.</param> <param name="windFactor">Times the wind.</param>
     public WeatherSeries Shifted(double air, double windFactor = 1) =>
         this with { Hours = [.. Hours.Select(h => h with { Air = h.Air + air, Wind = h.Wind * windFactor })] };
+
+    /// <summary>
+    /// A typical year moved to another: its first hour on 1 January. In a leap year the hours of 28 February come twice and are listed in
+    /// <see cref="Gaps"/>.
+    /// </summary>
+    public WeatherSeries InYear(int year)
+    {
+        var start = new DateTime(year, 1, 1, 0, 0, 0, DateTimeKind.Unspecified).AddHours((Start - new DateTime(Start.Year, 1, 1, 0, 0, 0, DateTimeKind.Unspecified)).TotalHours);
+        var moved = this with { Start = start, Gaps = [.. Gaps.Select(g => g with { From = start + (g.From - Start) })] };
+        var leap = (int)Math.Round(moved.SecondsTo(new DateTime(year, 2, 28, 0, 0, 0, DateTimeKind.Unspecified)) / Hour);
+        if (!DateTime.IsLeapYear(year) || DateTime.IsLeapYear(Start.Year) || leap < 0 || leap + 24 > Hours.Length) return moved;
+        return moved with
+        {
+            Hours = Hours.InsertRange(leap, Hours[leap..(leap + 24)]),
+            Spreads = Spreads.IsEmpty ? Spreads : Spreads.InsertRange(leap, Spreads[leap..(leap + 24)]),
+            Gaps = moved.Gaps.Select(g => g.From >= start.AddHours(leap + 24) ? g with { From = g.From.AddHours(24) } : g).Append(new(start.AddHours(leap + 24), 24, "all")).ToImmutableArray(),
+        };
+    }
 }
