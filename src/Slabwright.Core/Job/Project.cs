@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Slabwright.Core.Concrete.Weather;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Joints.Removal;
@@ -90,6 +91,9 @@ public sealed record Project
 
     /// <summary>The engineer's own decisions.</summary>
     public ImmutableArray<TreatmentOverride> Overrides { get; init; } = [];
+
+    /// <summary>Hourly weather of the folder's weather_hourly.csv; null where there is none. Writing a project leaves that file as it is.</summary>
+    public WeatherSeries? Weather { get; init; }
 
     /// <summary>Settings.</summary>
     public required ProjectSettings Settings { get; init; }

@@ -72,6 +72,7 @@ public static class ProjectFolder
         var prices = PriceReader.Read(path, head, findings);
         var files = SurveyChoice.Read(file, path);
         HourlyReader.Check(path, findings);
+        var weather = ProjectWeather.Read(path, findings);
         file.Unread();
         if (head is null || road is null || rules is null || prices is null) return null;
 
@@ -88,6 +89,7 @@ public static class ProjectFolder
             OtherRuleSets = rules.Compare,
             Prices = prices,
             Overrides = OverrideReader.Read(path, head.Scene, survey, findings),
+            Weather = weather,
             Settings = head.Settings,
         };
     }

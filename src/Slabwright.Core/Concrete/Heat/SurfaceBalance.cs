@@ -1,16 +1,21 @@
 using Slabwright.Core.Concrete.Hydration;
+using Slabwright.Core.Concrete.Mixes;
 using Slabwright.Core.Concrete.Weather;
 using Slabwright.Core.Numerics.Heat;
 
 namespace Slabwright.Core.Concrete.Heat;
 
 /// <summary>
-/// Heat into the road's surface under the weather: convection, sun taken up, long waves exchanged with the sky, evaporation while wet. Rain
-/// and condensation are left out.
+/// Heat into the road's surface under the weather: convection, sun taken up, long waves exchanged with the sky, evaporation while wet and above
+/// −17 °C. Rain and condensation are left out.
 /// </summary>
 public sealed class SurfaceBalance : ISurfaceLaw
 {
     private const double Instant = 1e-3;
+    private const double Nudge = 1e-4;
+
+    /// <summary>Below this, °C, water is ice and the evaporation formula does not hold.</summary>
+    private const double Frozen = -17;
 
     private readonly SurfaceSettings settings;
     private readonly WeatherSeries weather;
@@ -62,10 +67,10 @@ public sealed class SurfaceBalance : ISurfaceLaw
         var (h, growth) = convection == ConvectionLaw.ForcedAndFree ? Free(outer) : (coefficient, 0);
         slope = -h + growth * (air - outer) - 4 * cube;
         var flux = h * (air - outer) + gained - cube * kelvin;
-        if (wet == 0) return flux;
-        var rate = Evaporation.Uno(outer, air, humidity, evaporationWind);
+        if (wet == 0 || outer < Frozen || air < Frozen) return flux;
+        var rate = Evaporation.Rate(outer, air, humidity, evaporationWind);
         if (rate <= 0) return flux;
-        slope -= latent * wet * Evaporation.UnoSlope(outer, evaporationWind);
+        slope -= latent * wet * (Evaporation.Rate(outer + Nudge, air, humidity, evaporationWind) - rate) / Nudge;
         return flux - latent * wet * rate;
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Slabwright.Core.Concrete.Mixes;
 using Slabwright.Core.Concrete.Weather;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.RuleSets;
@@ -29,10 +30,10 @@ public sealed record SurfaceSettings
     public Sourced<double> WindFactor { get; init; } = new(1, SourceRef.CommonPractice);
 
     /// <summary>Wind half a metre above the slab over the wind in the file, for evaporation.</summary>
-    public Sourced<double> EvaporationWindFactor { get; init; } = new(Evaporation.WindAtSurface(1), new SourceRef("common practice", "one-seventh power law from 10 m", SourceStatus.CommonPractice));
+    public Sourced<double> EvaporationWindFactor { get; init; } = new(Evaporation.NearSurface(1), new SourceRef("common practice", "one-seventh power law from 10 m", SourceStatus.CommonPractice));
 
     /// <summary>Heat of evaporation, J/kg.</summary>
-    public Sourced<double> LatentHeat { get; init; } = new(Evaporation.LatentHeat, new SourceRef("physics", "water near 20 °C", SourceStatus.FromMemory));
+    public Sourced<double> LatentHeat { get; init; } = new(3600 * Evaporation.HeatLoss(1), new SourceRef("physics", "water near 20 °C", SourceStatus.FromMemory));
 }
 
 /// <summary>What lies on the fresh concrete from a time on: nothing, curing compound, wet burlap, a blanket.</summary>
