@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Slabwright.Core.Concrete.Weather;
+using Slabwright.Core.Concrete.Opening;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Joints.Removal;
@@ -55,6 +55,9 @@ public sealed record ProjectSettings
 
     /// <summary>Slabs under pressure when sawn.</summary>
     public PressureSettings Pressure { get; init; } = PressureSettings.Default;
+
+    /// <summary>What the project says about its concrete.</summary>
+    public ConcreteSettings Concrete { get; init; } = ConcreteSettings.Default;
 
     /// <summary>What the take-off needs of these settings.</summary>
     public MeasurementSettings Measurement => new(Nights, LooseBaseShare, LooseBaseDepth, StationRange);

@@ -250,6 +250,9 @@ public static class Units
     /// <summary>Pound per cubic foot.</summary>
     public static Unit PoundPerCubicFoot { get; } = new("lb/ft3", Dimension.Density, 0.45359237 / (0.3048 * 0.3048 * 0.3048));
 
+    /// <summary>Pound per cubic yard; contents of concrete mixes.</summary>
+    public static Unit PoundPerCubicYard { get; } = new("lb/yd3", Dimension.Density, 0.45359237 / (0.9144 * 0.9144 * 0.9144));
+
     /// <summary>Per kelvin.</summary>
     public static Unit PerKelvin { get; } = new("1/K", Dimension.Expansion, 1);
 
@@ -298,7 +301,7 @@ public static class Units
         One, Metre, Millimetre, Centimetre, Kilometre, Foot, Inch, Mile, SquareMetre, SquareFoot, SquareYard, CubicMetre, CubicYard,
         CubicFoot, Kilogram, Pound, ShortTon, Tonne, Second, Minute, Hour, Day, Celsius, Fahrenheit, Kelvin, FahrenheitDegree, Newton,
         Kilonewton, PoundOfForce, Kip, KilogramForce, Pascal, Kilopascal, Megapascal, Gigapascal, Psi, KilogramForcePerSquareCentimetre, MegapascalPerMetre, Pci, MilePerHour,
-        MetrePerSecond, ShareOfOne, Percent, Degree, Gradian, Radian, KilogramPerCubicMetre, PoundPerCubicFoot, PerKelvin,
+        MetrePerSecond, ShareOfOne, Percent, Degree, Gradian, Radian, KilogramPerCubicMetre, PoundPerCubicFoot, PoundPerCubicYard, PerKelvin,
         PerFahrenheit, VehiclePerHour, PerMetre, PerFoot, PerInch, PerSquareMetre, PerSquareFoot, PerSquareYard, NewtonPerMillimetre,
         PoundForcePerInch, SquareMillimetrePerMetre, SquareCentimetrePerMetre, SquareInchPerFoot,
     ];

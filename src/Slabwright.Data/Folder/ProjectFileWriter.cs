@@ -27,6 +27,7 @@ internal static class ProjectFileWriter
             WriteRoad(json, project.Road, units);
             WriteRuleSets(json, project);
             WriteSettings(json, project.Settings, units);
+            ConcreteWriter.Settings(json, project.Settings.Concrete, units.System);
             json.WriteEndObject();
         }
 

@@ -71,6 +71,7 @@ public static class ProjectFolder
         var road = head is null ? null : RoadReader.Read(path, head, findings);
         var prices = PriceReader.Read(path, head, findings);
         var files = SurveyChoice.Read(file, path);
+        var mixes = MixReader.Read(path, head, findings);
         HourlyReader.Check(path, findings);
         var weather = ProjectWeather.Read(path, findings);
         file.Unread();
@@ -89,8 +90,7 @@ public static class ProjectFolder
             OtherRuleSets = rules.Compare,
             Prices = prices,
             Overrides = OverrideReader.Read(path, head.Scene, survey, findings),
-            Weather = weather,
-            Settings = head.Settings,
+            Settings = head.Settings with { Concrete = head.Settings.Concrete with { Mixes = mixes.Mixes, Breaks = mixes.Breaks } },
         };
     }
 

@@ -16,6 +16,7 @@ internal static class SettingsReader
             CutStep = units == UnitSystem.Si ? 0.1 : Units.Inch.ToBase(6),
             StationRange = units == UnitSystem.Si ? 250 : Units.Foot.ToBase(1000),
         };
+        if (file.Has("concrete") && file.Object("concrete") is { } concrete) plain = plain with { Concrete = ConcreteSettingsReader.Read(concrete) };
         if (!file.Has("settings") || file.Object("settings") is not { } fields) return plain;
         return plain with
         {
