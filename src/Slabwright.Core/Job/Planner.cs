@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
+using Slabwright.Core.Concrete.Opening;
 using Slabwright.Core.Joints.Design;
+using Slabwright.Core.Pavement;
 using Slabwright.Core.Quantities;
 using Slabwright.Core.RuleSets;
 using Slabwright.Core.Survey;
@@ -45,7 +47,7 @@ public static class Planner
         Project project, PlanOptions? options = null, Action<PlanProgress>? progress = null, CancellationToken cancel = default)
     {
         options ??= PlanOptions.Whole;
-        var steps = options.Range ? 5 : 4;
+        var steps = options.Range ? 6 : 5;
         var road = project.Road;
 
         // Layouts ask nothing of the survey, so they are worked out beside the treatments.
@@ -68,14 +70,17 @@ public static class Planner
         joints = joints with { Findings = [.. layouts.Findings, .. joints.Findings] };
         boundaries = boundaries with { Repairs = joints.Fit(boundaries.Repairs) };
 
-        progress?.Invoke(new PlanProgress("quantities", 4, steps));
+        progress?.Invoke(new PlanProgress("concrete", 4, steps));
+        var concrete = Concrete(project, boundaries.Repairs, cancel);
+
+        progress?.Invoke(new PlanProgress("quantities", 5, steps));
         var uncertain = Uncertain(project, demands.Demands);
         var surface = SurfaceWorks.From(road, project.Survey, treatments.Decisions, boundaries.Repairs);
         var quantities = QuantityStep.Run(
             road, boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement);
         if (options.Range)
         {
-            progress?.Invoke(new PlanProgress("cost range", 5, steps));
+            progress?.Invoke(new PlanProgress("cost range", 6, steps));
             quantities = quantities with { Range = CostRange(project, uncertain.Demands, surface, PlanOnly(cutting), cancel) };
         }
 
@@ -86,6 +91,7 @@ public static class Planner
             Demands = demands.Demands,
             Boundaries = boundaries,
             Joints = joints,
+            Concrete = concrete,
             SurfaceWorks = surface,
             Quantities = quantities,
             Findings =
@@ -95,6 +101,7 @@ public static class Planner
                 .. demands.Findings,
                 .. boundaries.Findings,
                 .. joints.Findings,
+                .. concrete.Findings,
                 .. uncertain.Findings,
                 .. QuantityFindings.For(boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement),
             ],
@@ -113,6 +120,23 @@ public static class Planner
     internal static RemovalDemandResult Demand(Project project, ImmutableArray<TreatmentDecision> decisions, BoundaryLimits limits) =>
         RemovalDemands.From(
             project.Road, project.Survey.Distresses, decisions, project.Survey.Cores, limits, project.Settings.Growth, YearsToWork(project));
+
+    /// <summary>Opening of each mix on each work night, for the thinnest slab and the longest repair of the plan.</summary>
+    public static ConcretePlan Concrete(Project project, ImmutableArray<Repair> repairs, CancellationToken cancel = default) =>
+        project.Settings.Concrete.HasWork ? ConcretePlanner.Plan(ConcreteJobOf(project, repairs), cancel) : ConcretePlan.Empty;
+
+    /// <summary>What the look at concrete needs of a project.</summary>
+    public static ConcreteJob ConcreteJobOf(Project project, ImmutableArray<Repair> repairs) => new()
+    {
+        Settings = project.Settings.Concrete,
+        Rows = project.RuleSet.Opening,
+        Thickness = repairs.Select(r => ThicknessAt(project.Road, r)).DefaultIfEmpty(project.Road.Lanes.SelectMany(l => l.Sections).Select(s => s.Thickness).DefaultIfEmpty(0.23).Min()).Min(),
+        Length = repairs.Select(r => r.To - r.From).DefaultIfEmpty(0).Max(),
+        Weather = project.Weather,
+    };
+
+    private static double ThicknessAt(Road road, Repair repair) =>
+        road.LaneByNumber(repair.Lane).Sections.Where(s => s.From < repair.To && s.To > repair.From).Select(s => s.Thickness).DefaultIfEmpty(double.PositiveInfinity).Min();
 
     /// <summary>Adds the cost of the rules that shape the demands.</summary>
     private static BoundaryResult WithDemandRules(

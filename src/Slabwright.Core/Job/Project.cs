@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Concrete.Opening;
+using Slabwright.Core.Concrete.Weather;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Joints.Removal;

@@ -90,6 +90,7 @@ public static class ProjectFolder
             OtherRuleSets = rules.Compare,
             Prices = prices,
             Overrides = OverrideReader.Read(path, head.Scene, survey, findings),
+            Weather = weather,
             Settings = head.Settings with { Concrete = head.Settings.Concrete with { Mixes = mixes.Mixes, Breaks = mixes.Breaks } },
         };
     }

@@ -32,7 +32,7 @@ public static class LoggerReader
     {
         var findings = new List<Finding>();
         var delimiter = LoggerLayout.Delimiter(text);
-        var rows = new DelimitedReader(new StringReader(text), delimiter).Rows().Select(r => (r.Line, Cells: r.Cells.Select(c => c.Text.Trim()).ToArray())).ToList();
+        var rows = new DelimitedReader(new StringReader(text), delimiter).Rows().Select(r => (Line: r.Number, Cells: r.Cells.Select(c => c.Text.Trim()).ToArray())).ToList();
         var header = LoggerLayout.HeaderOf(rows.Take(RowsLooked).Select(r => r.Cells).ToList());
         if (header < 0)
         {

@@ -23,11 +23,11 @@ public sealed record ConcreteJob
     /// <summary>Length of the repairs for the rows, m: the longest.</summary>
     public required double Length { get; init; }
 
-    /// <summary>Temperatures; null without weather.</summary>
-    public ISlabHeat? Heat { get; init; }
-
     /// <summary>Weather of the nights; null when the project gives none.</summary>
     public WeatherSeries? Weather { get; init; }
+
+    /// <summary>Temperatures; null: down a column under <see cref="Weather"/>.</summary>
+    public ISlabHeat? Heat { get; init; }
 
     /// <summary>Prices of ingredients for mixes without a delivered price.</summary>
     public IngredientPrices? Prices { get; init; }
@@ -48,6 +48,8 @@ public static class ConcretePlanner
         var settings = job.Settings;
         if (!settings.HasWork) return ConcretePlan.Empty;
         var findings = ImmutableArray.CreateBuilder<Finding>();
+        job = InYear(job, findings);
+        if (job.Heat is null && job.Weather is not null) job = job with { Heat = new WeatherSlabHeat(job.Weather) };
         findings.AddRange(Check(job));
         var curves = settings.Mixes.Select(m => MixCurves.Of(m, settings.Breaks, settings.Maturity, Asked(settings, m))).ToImmutableArray();
         var cells = settings.Nights.SelectMany(n => settings.Mixes.Select((m, i) => (Night: n, Mix: m, Curve: curves[i]))).ToArray();
@@ -148,6 +150,24 @@ public static class ConcretePlanner
             yield return new("CON-062", FindingLevel.Note, "No placing temperature is given; 21 °C (70 °F) is taken.", new(File, Field: "placing_temperature"), null,
                 "Set the temperature the plant delivers at on such nights.");
         }
+    }
+
+    /// <summary>The job with its weather moved by whole years onto the nights where it is of another year, and a note of it.</summary>
+    private static ConcreteJob InYear(ConcreteJob job, ImmutableArray<Finding>.Builder findings)
+    {
+        if (job.Weather is not { Hours.Length: > 0 } weather) return job;
+        var night = job.Settings.Nights[0].Day;
+        if (night.ToDateTime(TimeOnly.MinValue) is var day && day >= weather.Start && day <= weather.End) return job;
+        for (var year = weather.Start.Year; year <= weather.End.Year; year++)
+        {
+            var same = night.AddYears(year - night.Year).ToDateTime(TimeOnly.MinValue);
+            if (same < weather.Start || same > weather.End) continue;
+            findings.Add(new("CON-064", FindingLevel.Note, "The weather is of another year; it stands for the weather of the nights.", new("weather_hourly.csv"),
+                string.Create(CultureInfo.InvariantCulture, $"{year} for {night.Year}"), "Give the forecast of the night before relying on a time."));
+            return job with { Weather = weather with { Start = weather.Start + (day - same) } };
+        }
+
+        return job;
     }
 
     private static Finding NoWeather(WorkNight night) => new(
