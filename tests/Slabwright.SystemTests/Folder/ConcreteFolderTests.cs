@@ -16,7 +16,7 @@ public sealed class ConcreteFolderTests
     public void The_demo_forecasts_every_mix_on_every_night()
     {
         var project = ProjectFolder.Read(Demo, Today).Project!;
-        var plan = Planner.Concrete(project, []);
+        var plan = Planner.Concrete(project, [], TestContext.Current.CancellationToken);
         Assert.Equal(project.Settings.Concrete.Mixes.Length * project.Settings.Concrete.Nights.Length, plan.MixNights.Length);
         Assert.All(plan.MixNights, m => Assert.NotNull(m.Forecast));
         var first = plan.MixNights.Where(m => m.Night == project.Settings.Concrete.Nights[0]).ToDictionary(m => m.Mix.Id);
@@ -34,7 +34,7 @@ public sealed class ConcreteFolderTests
     {
         var project = ProjectFolder.Read(Demo, Today).Project!;
         var cold = project with { Weather = project.Weather!.Shifted(-8) };
-        var pairs = Planner.Concrete(project, []).MixNights.Zip(Planner.Concrete(cold, []).MixNights);
+        var pairs = Planner.Concrete(project, [], TestContext.Current.CancellationToken).MixNights.Zip(Planner.Concrete(cold, [], TestContext.Current.CancellationToken).MixNights);
         Assert.All(pairs, p => Assert.True((p.Second.OpensAt ?? DateTime.MaxValue) >= (p.First.OpensAt ?? DateTime.MaxValue)));
     }
 

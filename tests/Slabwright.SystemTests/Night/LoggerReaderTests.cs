@@ -58,8 +58,8 @@ public class LoggerReaderTests
     public void What_cannot_be_read_is_named_and_the_rest_kept()
     {
         const string Text = "time,edge temp °C\n2026-09-14 22:00,24\nmidnight,25\n2026-09-14 23:00,26\n";
-        var read = LoggerReader.Read(Text, "c.csv", [], UnitSystem.Si) is { Columns: not null } first ? first : throw new InvalidOperationException();
-        var mapped = LoggerReader.Read(Text, "c.csv", [], UnitSystem.Si, read.Columns with { TimeForm = "yyyy-MM-dd H:mm" });
+        var columns = LoggerReader.Read(Text, "c.csv", [], UnitSystem.Si).Columns!;
+        var mapped = LoggerReader.Read(Text, "c.csv", [], UnitSystem.Si, columns with { TimeForm = "yyyy-MM-dd H:mm" });
         Assert.Equal(2, mapped.Probes.Single().Readings.Length);
         Assert.Equal(3, Assert.Single(mapped.Findings, f => f.Code == "CON-084").Place.Row);
         Assert.Contains(LoggerReader.Read("nothing here\nat all\n", "d.csv", [], UnitSystem.Si).Findings, f => f.Code == "CON-080");
