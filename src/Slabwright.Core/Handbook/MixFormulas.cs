@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Concrete.Mixes;
-using Slabwright.Core.Concrete.Weather;
 using Slabwright.Core.Measures;
 using static Slabwright.Core.Handbook.Entry;
 
@@ -101,7 +100,7 @@ internal static class MixFormulas
         Notes = "Precautions from 0.2 lb/(ft²·h) (1.0 kg), 0.1 with silica fume; paving concrete from 0.5 kg/(m²·h). Error about ±40 %.",
         Work = s =>
         {
-            var rate = s.Result("E", Evaporation.UnitExact(s["concrete"], s["air"], s["humidity"], s["wind"]));
+            var rate = s.Result("E", Evaporation.Rate(s["concrete"], s["air"], s["humidity"], s["wind"]));
             s.Result("E2", rate * 0.3048 * 0.3048 / 0.45359237);
             if (rate > CuringCalls.Limit) s.Doubt("The rate is above the limit: wet burlap under plastic, wind breaks or fog.", "0.2 lb/(ft²·h)");
         },

@@ -227,7 +227,7 @@ public static class FolderFormat
     ]);
 
     /// <summary>Hourly weather.</summary>
-    public static FolderFile WeatherHourly { get; } = new("weather_hourly.csv", false, "Weather hour by hour, for concrete: the nights of work and some days before.",
+    public static FolderFile WeatherHourly { get; } = new("weather_hourly.csv", false, "Weather hour by hour, for temperatures and opening of new concrete. Writing a project leaves it as it is.",
     [
         new("hour_lst", FieldKind.Hour, true, "Start of the hour in local standard time, without daylight saving."),
         new("air_temp_f", FieldKind.Number, false, "Air temperature, °F; or air_temp_c."),
