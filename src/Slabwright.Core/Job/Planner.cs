@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
+using Slabwright.Core.Concrete.Heat;
 using Slabwright.Core.Concrete.Opening;
 using Slabwright.Core.Joints.Design;
+using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.Quantities;
 using Slabwright.Core.RuleSets;
@@ -137,6 +139,20 @@ public static class Planner
         Length = repairs.Select(r => r.To - r.From).DefaultIfEmpty(0).Max(),
         Weather = project.Weather,
     };
+
+    /// <summary>
+    /// Pressure settings with the old slab's temperatures hour by hour on the first night of work, or the first day of work, where the project gives none and its
+    /// weather does; otherwise as the project says.
+    /// </summary>
+    /// <param name="project">The project.</param> <param name="thickness">Thickness of the old slab, m.</param>
+    public static PressureSettings PressureOf(Project project, double thickness)
+    {
+        var settings = project.Settings.Pressure;
+        var day = project.Settings.Concrete.Nights is [var first, ..] ? first.Day : project.Settings.WorkDay;
+        if (!settings.Hours.IsEmpty || project.Weather is null || day is not { } known) return settings;
+        var hours = SawingTemperatures.ByHour(new SlabColumn { Thickness = thickness }, WeatherYear.On(project.Weather, known).Weather, known);
+        return hours.IsEmpty ? settings : settings with { Hours = hours };
+    }
 
     private static double ThicknessAt(Road road, Repair repair) =>
         road.LaneByNumber(repair.Lane).Sections.Where(s => s.From < repair.To && s.To > repair.From).Select(s => s.Thickness).DefaultIfEmpty(double.PositiveInfinity).Min();

@@ -30,6 +30,17 @@ public sealed class ConcreteFolderTests
     }
 
     [Fact]
+    public void Saw_hours_come_from_the_weather_where_the_project_gives_none()
+    {
+        var project = ProjectFolder.Read(Demo, Today).Project!;
+        var hours = Planner.PressureOf(project, 0.23).Hours;
+        Assert.Equal(24, hours.Length);
+        Assert.True(hours.Max(h => h.Temperature) > hours.Min(h => h.Temperature) + 2);
+        Assert.InRange(hours.Average(h => h.Temperature), 8, 35);
+        Assert.Empty(Planner.PressureOf(project with { Weather = null }, 0.23).Hours);
+    }
+
+    [Fact]
     public void A_colder_forecast_never_opens_the_demo_earlier()
     {
         var project = ProjectFolder.Read(Demo, Today).Project!;

@@ -200,6 +200,17 @@ public class OpeningForecastTests
     }
 
     [Fact]
+    public void Special_cements_and_accelerators_in_heat_are_told()
+    {
+        var question = SimpleSlab.Case();
+        var special = question with { Heat = question.Heat with { Mix = SimpleSlab.Mix with { CementKind = Core.Concrete.Mixes.CementKind.SpecialRapid } } };
+        Assert.Contains(OpeningForecast.Run(special, Slab).Findings, f => f.Code == "CON-036");
+        var hot = question with { Heat = question.Heat with { PlacingTemperature = 30, Mix = SimpleSlab.Mix with { Accelerator = Core.Concrete.Mixes.Accelerator.NonChloride } } };
+        Assert.Contains(OpeningForecast.Run(hot, Slab).Findings, f => f.Code == "CON-037");
+        Assert.Empty(OpeningForecast.Run(question, Slab).Findings);
+    }
+
+    [Fact]
     public void Early_traffic_uses_less_as_strength_grows_and_stops_when_it_would_break()
     {
         var input = new EarlyTrafficInput

@@ -60,7 +60,7 @@ public class MeasuredRepairs
         var page = new StringBuilder("# Measured repairs against predicted\n\n");
         page.Append("Written by the tests; do not edit. No published table of temperatures of a real repair with its breaks was found. These rows hold\n");
         page.Append("published strengths against the estimate from composition, the only one there is before a mix is tested. They show why it is\n");
-        page.Append("never used for a night: accelerated mixes are ten times stronger at 4 h than their composition tells. A curve measured on the mix\n");
+        page.Append("never used for a night: what an accelerated mix must reach at 4 h is far above what its composition tells. A curve measured on the mix\n");
         page.Append("always takes its place.\n\n| source | what | measured | predicted | off | remark |\n| --- | --- | --- | --- | --- | --- |\n");
         foreach (var r in Rows())
         {

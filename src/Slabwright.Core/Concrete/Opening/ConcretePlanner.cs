@@ -88,7 +88,8 @@ public static class ConcretePlanner
         var covered = question is not null && job.Heat is not null && Covers(job, question);
         var forecast = covered ? OpeningForecast.Run(question!, job.Heat!) : null;
         var last = covered
-            ? OpeningStudies.LastPlacing(question! with { Trials = Math.Min(500, settings.Trials) }, job.Heat!, night.From.AddHours(-settings.ClockAhead), night.Deadline.AddHours(-settings.ClockAhead), 3)
+            ? OpeningStudies.LastPlacing(question! with { Trials = Math.Min(500, settings.Trials) }, job.Heat!, night.From.AddHours(-settings.ClockAhead), night.Deadline.AddHours(-settings.ClockAhead),
+                (night.Deadline - night.From).TotalHours / 3)
             : null;
         ImmutableArray<Finding> findings = forecast?.Findings ?? [];
         if (question is not null && job.Heat is not null && !covered) findings = findings.Add(NoWeather(night));
@@ -155,19 +156,13 @@ public static class ConcretePlanner
     /// <summary>The job with its weather moved by whole years onto the nights where it is of another year, and a note of it.</summary>
     private static ConcreteJob InYear(ConcreteJob job, ImmutableArray<Finding>.Builder findings)
     {
-        if (job.Weather is not { Hours.Length: > 0 } weather) return job;
+        if (job.Weather is null) return job;
         var night = job.Settings.Nights[0].Day;
-        if (night.ToDateTime(TimeOnly.MinValue) is var day && day >= weather.Start && day <= weather.End) return job;
-        for (var year = weather.Start.Year; year <= weather.End.Year; year++)
-        {
-            var same = night.AddYears(year - night.Year).ToDateTime(TimeOnly.MinValue);
-            if (same < weather.Start || same > weather.End) continue;
-            findings.Add(new("CON-064", FindingLevel.Note, "The weather is of another year; it stands for the weather of the nights.", new("weather_hourly.csv"),
-                string.Create(CultureInfo.InvariantCulture, $"{year} for {night.Year}"), "Give the forecast of the night before relying on a time."));
-            return job with { Weather = weather with { Start = weather.Start + (day - same) } };
-        }
-
-        return job;
+        var (weather, year) = WeatherYear.On(job.Weather, night);
+        if (year is not { } from) return job;
+        findings.Add(new("CON-064", FindingLevel.Note, "The weather is of another year; it stands for the weather of the nights.", new("weather_hourly.csv"),
+            string.Create(CultureInfo.InvariantCulture, $"{from} for {night.Year}"), "Give the forecast of the night before relying on a time."));
+        return job with { Weather = weather };
     }
 
     private static Finding NoWeather(WorkNight night) => new(

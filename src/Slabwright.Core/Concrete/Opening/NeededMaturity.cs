@@ -11,13 +11,22 @@ internal sealed class NeededMaturity
     private const double Least = -4.5;
     private const double Step = 0.05;
 
+    private const double GridStep = 0.02;
+    private const int GridBelow = 150;
+    private const int GridCount = 600;
+
     private readonly double[] _logs;
 
-    /// <summary>Works out the maturity needed over z; straight between the steps.</summary>
+    /// <summary>Works out the maturity needed over z from strength and deviation on a grid of maturities; straight between the steps.</summary>
     public NeededMaturity(OpeningCase question, double lotDeviation)
     {
+        var wanted = question.Criterion.Strength / question.StrengthFactor;
+        var middle = question.Curve.MaturityFor(wanted);
+        var start = Math.Log(double.IsFinite(middle) ? Math.Max(middle, 1e-6) : 1) - GridBelow * GridStep;
+        var (strengths, spreads) = (new double[GridCount], new double[GridCount]);
+        for (var k = 0; k < GridCount; k++) (strengths[k], spreads[k]) = Spread(question.Curve, lotDeviation, Math.Exp(start + k * GridStep));
         _logs = new double[(int)Math.Round(-2 * Least / Step) + 1];
-        for (var i = 0; i < _logs.Length; i++) _logs[i] = Math.Log(Find(question, lotDeviation, Least + i * Step));
+        for (var i = 0; i < _logs.Length; i++) _logs[i] = Find(strengths, spreads, wanted, Least + i * Step, start);
 
         // More strength never needs more maturity.
         for (var i = 1; i < _logs.Length; i++) _logs[i] = Math.Min(_logs[i], _logs[i - 1]);
@@ -38,41 +47,32 @@ internal sealed class NeededMaturity
     /// <param name="maturity">Maturity.</param> <param name="z">Standard normal draw.</param>
     public static double Strength(OpeningCase question, double lotDeviation, double maturity, double z)
     {
-        var middle = question.Curve.Strength(maturity);
-        if (middle <= 0) return 0;
-        var (own, lot) = (Share(question.Curve, maturity, middle), lotDeviation);
-        return question.StrengthFactor * middle * Math.Max(0, 1 + z * Math.Sqrt(own * own + lot * lot));
+        var (strength, spread) = Spread(question.Curve, lotDeviation, maturity);
+        return question.StrengthFactor * strength * Math.Max(0, 1 + z * spread);
     }
 
     /// <summary>
-    /// Deviation of curve, scatter and conversion as a share of strength, no more than 0.6: before the youngest specimens the formula of
-    /// the fit would let the error outgrow the strength itself.
+    /// Strength of the curve and deviation of curve, scatter, conversion and lot as a share of it. That of the curve counts no more than 0.6: before the youngest
+    /// specimens the formula of the fit would let the error outgrow the strength itself.
     /// </summary>
-    private static double Share(StrengthCurve curve, double maturity, double strength)
+    public static (double Strength, double Spread) Spread(StrengthCurve curve, double lotDeviation, double maturity)
     {
-        var linear = curve.Deviation(maturity) / strength;
-        return Math.Min(0.6, linear);
+        var strength = curve.Strength(maturity);
+        if (strength <= 0) return (0, 0);
+        var own = Math.Min(0.6, curve.Deviation(maturity) / strength);
+        return (strength, Math.Sqrt(own * own + lotDeviation * lotDeviation));
     }
 
-    private static double Find(OpeningCase question, double lotDeviation, double z)
+    private static double Find(double[] strengths, double[] spreads, double wanted, double z, double start)
     {
-        var wanted = question.Criterion.Strength;
-        var middle = question.Curve.MaturityFor(wanted / question.StrengthFactor);
-        var high = double.IsFinite(middle) ? Math.Max(middle, 1e-6) : 1;
-        for (var tries = 0; Strength(question, lotDeviation, high, z) < wanted; tries++)
+        var before = 0.0;
+        for (var k = 0; k < strengths.Length; k++)
         {
-            high *= 1.5;
-            if (tries > 60) return double.PositiveInfinity;
+            var here = strengths[k] * Math.Max(0, 1 + z * spreads[k]);
+            if (here >= wanted) return k == 0 ? start : start + (k - 1 + (wanted - before) / (here - before)) * GridStep;
+            before = here;
         }
 
-        var low = 0.0;
-        for (var i = 0; i < 60 && high - low > 1e-10 * high; i++)
-        {
-            var half = (low + high) / 2;
-            if (Strength(question, lotDeviation, half, z) >= wanted) high = half;
-            else low = half;
-        }
-
-        return high;
+        return double.PositiveInfinity;
     }
 }

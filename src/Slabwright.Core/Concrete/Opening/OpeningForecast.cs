@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Slabwright.Core.Concrete.Maturity;
+using Slabwright.Core.Concrete.Mixes;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Numerics;
 
@@ -21,6 +22,13 @@ public static class OpeningForecast
     public static OpeningForecastResult Run(OpeningCase question, ISlabHeat heat) =>
         Run(question, heat, TemperatureBelief.Before(question.Spread), question.Spread.Strength, null);
 
+    /// <summary>Earliest hours after placing with the confidence asked for, and nothing else; null when not within the hours computed.</summary>
+    internal static double? Earliest(OpeningCase question, ISlabHeat heat)
+    {
+        var paths = MaturityPaths.Of(heat, question.Heat, question.Curve.Scale, TemperatureBelief.Before(question.Spread), null);
+        return Earliest(question, Openings(question, paths, question.Spread.Strength, new Draws(question)));
+    }
+
     /// <summary>Forecasts with what is believed of temperatures and lot, as readings have moved it.</summary>
     /// <param name="question">What for.</param> <param name="heat">Temperatures.</param>
     /// <param name="belief">Air and placing temperature.</param> <param name="lotDeviation">Standard deviation of the lot's strength, share.</param>
@@ -32,8 +40,7 @@ public static class OpeningForecast
         var paths = MaturityPaths.Of(heat, question.Heat, question.Curve.Scale, belief, adjust);
         var draws = new Draws(question);
         var openings = Openings(question, paths, lotDeviation, draws);
-        var rank = Math.Clamp((int)Math.Ceiling(question.Criterion.Confidence * openings.Length - 1e-9), 1, openings.Length) - 1;
-        double? earliest = double.IsFinite(openings[rank]) ? openings[rank] : null;
+        var earliest = Earliest(question, openings);
         var hours = StrengthHours.Of(question, paths, lotDeviation, openings);
         var middle = openings[openings.Length / 2];
         var before = double.IsFinite(middle) && question.Curve.IsBeforeFirstTested(question.Curve.MaturityFor(question.Criterion.Strength));
@@ -47,6 +54,12 @@ public static class OpeningForecast
             Reasons = Reasons(question, belief, lotDeviation),
             Findings = Findings(question, before, earliest),
         };
+    }
+
+    private static double? Earliest(OpeningCase question, double[] openings)
+    {
+        var hours = Samples.Quantile(openings, question.Criterion.Confidence);
+        return double.IsFinite(hours) ? hours : null;
     }
 
     /// <summary>Hours to opening of every trial, rising.</summary>
@@ -95,6 +108,7 @@ public static class OpeningForecast
                 string.Create(CultureInfo.InvariantCulture, $"{curve.FirstTested:0.#} {curve.Scale.Unit}")));
         }
 
+        findings.AddRange(OfMix(question.Heat));
         if (question.Criterion.Strength >= curve.EndStrength)
         {
             findings.Add(new("CON-032", FindingLevel.Error, "The curve of the mix never reaches the opening strength.", new(Field: question.Heat.Mix.Id),
@@ -108,6 +122,23 @@ public static class OpeningForecast
         }
 
         return findings.ToImmutable();
+    }
+
+    /// <summary>What the computation of heat cannot know of a mix, and the danger of accelerators in heat.</summary>
+    private static IEnumerable<Finding> OfMix(HeatCase heat)
+    {
+        const double Hot = 80 * 5 / 9.0 - 160 / 9.0;
+        if (heat.Mix.CementKind == CementKind.SpecialRapid)
+        {
+            yield return new("CON-036", FindingLevel.Warning, "No published heat holds for a special rapid cement: temperatures are computed without heat of its own, too low.",
+                new(Field: heat.Mix.Id), null, "Rely on readings of the night; the forecast is late.");
+        }
+
+        if (heat.Mix.Accelerator != Accelerator.None && heat.PlacingTemperature > Hot)
+        {
+            yield return new("CON-037", FindingLevel.Warning, "An accelerator in hot concrete: it may set before it is finished.", new(Field: heat.Mix.Id),
+                string.Create(CultureInfo.InvariantCulture, $"{heat.PlacingTemperature:0.0} °C"), "Try the dose at this temperature, take less, or have a retarder at hand.", "26.7 °C (80 °F)", "FHWA-CHECKLIST-FDR");
+        }
     }
 
     /// <summary>Standard normal draws of a case, stratified so that few trials settle the quantiles.</summary>

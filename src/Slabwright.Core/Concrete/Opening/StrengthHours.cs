@@ -24,7 +24,8 @@ internal static class StrengthHours
             foreach (var w in weights)
             {
                 var maturity = step == 0 ? 0 : paths.Maturity(step, w);
-                foreach (var z in StrengthNodes) strengths[count++] = NeededMaturity.Strength(question, lotDeviation, maturity, z);
+                var (strength, spread) = NeededMaturity.Spread(question.Curve, lotDeviation, maturity);
+                foreach (var z in StrengthNodes) strengths[count++] = question.StrengthFactor * strength * Math.Max(0, 1 + z * spread);
             }
 
             Array.Sort(strengths);

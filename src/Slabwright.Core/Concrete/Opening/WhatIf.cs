@@ -31,6 +31,9 @@ public sealed record WhatIfAnswer(string Name, OpeningForecastResult Forecast, d
 /// <summary>What-if questions, and the latest placing for a deadline.</summary>
 public static class OpeningStudies
 {
+    /// <summary>Hours computed beyond a deadline, so that a placing just too late still has an opening time to draw a line to.</summary>
+    private const double HoursBeyond = 6;
+
     /// <summary>Answers what-ifs against a forecast.</summary>
     public static ImmutableArray<WhatIfAnswer> WhatIf(OpeningForecastResult forecast, ISlabHeat heat, IEnumerable<WhatIfChange> changes) =>
     [
@@ -54,7 +57,8 @@ public static class OpeningStudies
         var (found, before) = ((DateTime?)null, (At: 0.0, Ready: double.NaN));
         for (var at = 0.0; at < span; at += every)
         {
-            var hours = OpeningForecast.Run(question with { Heat = question.Heat with { PlacedAt = first.AddHours(at) } }, heat).Earliest;
+            var enough = Math.Min(question.Heat.Hours, span - at + HoursBeyond);
+            var hours = OpeningForecast.Earliest(question with { Heat = question.Heat with { PlacedAt = first.AddHours(at), Hours = enough } }, heat);
             var ready = at + (hours ?? double.PositiveInfinity);
             if (ready <= span) found = first.AddHours(at);
             else if (found is not null && double.IsFinite(ready))
