@@ -24,7 +24,8 @@ internal static class PlainReader
             {
                 headers = [.. row.Cells.Select(c => c.Text.Trim())];
                 mapping ??= WeatherMapping.Guess(headers);
-                if (mapping is null || !Find(headers, mapping, table, out hour, out columns)) return null;
+                if (mapping is null) break;
+                if (!Find(headers, mapping, table, out hour, out columns)) return null;
                 continue;
             }
 
@@ -42,7 +43,7 @@ internal static class PlainReader
 
         if (mapping is null)
         {
-            table.Add("CON-108", FindingLevel.Error, "No column gives the hour.", 1, null, null, "Name a column hour_lst, or state which column holds the hour.");
+            table.Add("CON-108", FindingLevel.Error, "No column gives the hour.", 1, null, headers is null ? null : string.Join(", ", headers), "Name a column hour_lst, or state which column holds the hour.");
             return null;
         }
 

@@ -28,7 +28,7 @@ public sealed record WeatherMapping(string HourHeader, ImmutableArray<WeatherCol
 
     private static readonly (string Ending, double Factor, double Offset)[] Depths = [("in", 0.0254, 0), ("mm", 0.001, 0), ("m", 1, 0)];
 
-    private static readonly (string Ending, double Factor, double Offset)[] Differences = [("f", 5.0 / 9, 0), ("degf", 5.0 / 9, 0), ("c", 1, 0), ("k", 1, 0)];
+    private static readonly (string Ending, double Factor, double Offset)[] Differences = [("f", 5.0 / 9, 0), ("degf", 5.0 / 9, 0), ("c", 1, 0), ("degc", 1, 0), ("k", 1, 0)];
 
     private static readonly (WeatherVariable Variable, string[] Names, (string Ending, double Factor, double Offset)[] Units)[] Known =
     [

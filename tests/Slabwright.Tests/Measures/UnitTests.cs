@@ -38,6 +38,12 @@ public sealed class UnitTests
         { "1/°F", CoefficientOfThermalExpansion.FromPerDegreeFahrenheit(1).PerKelvin },
         { "h", Duration.FromHours(1).Seconds },
         { "d", Duration.FromDays(1).Seconds },
+        { "Btu/hft2°F", HeatTransferCoefficient.FromBtusPerHourSquareFootDegreeFahrenheit(1).WattsPerSquareMeterKelvin },
+        { "Btu/hft°F", ThermalConductivity.FromBtusPerHourFootFahrenheit(1).WattsPerMeterKelvin },
+        { "Btu/hft2", HeatFlux.FromBtusPerHourSquareFoot(1).WattsPerSquareMeter },
+        { "Btu/lb", SpecificEnergy.FromBtuPerPound(1).JoulesPerKilogram },
+        { "kJ/kg", SpecificEnergy.FromKilojoulesPerKilogram(1).JoulesPerKilogram },
+        { "kJ/mol", MolarEnergy.FromKilojoulesPerMole(1).JoulesPerMole },
     };
 
     [Theory]
