@@ -13,7 +13,6 @@ internal static class HeatFormulas
 {
     private const string Topic = "Hydration and heat";
 
-    private static readonly SourceRef Worked = new("worked independently", "from the equation", SourceStatus.CommonPractice);
     private static readonly HandbookInput Wind = new("wind", "V", "Wind", Speed, 0, 60);
     private static readonly HandbookInput Conduct = new("conductivity", "k", "Conductivity", Conductivity, 0.05, 10);
     private static readonly HandbookInput Capacity = new("capacity", "ρc", "Heat capacity", HeatCapacity, 1e5, 1e7);
@@ -36,7 +35,7 @@ internal static class HeatFormulas
             s.Result("h", Convection.TwoBranch(s["wind"]));
             s.Result("hb", Convection.Barber(s["wind"]));
         },
-        Examples = [Example("10 mph", ["wind", "10 mph"], [new("hb", "4.787 Btu/hft2°F", 0.001)], Worked), Example("5 m/s", ["wind", "5 m/s"], [new("h", "25.60 W/m2K", 0.005)], Worked)],
+        Examples = [Example("10 mph", ["wind", "10 mph"], [new("hb", "4.787 Btu/hft2°F", 0.001)], ByHand), Example("5 m/s", ["wind", "5 m/s"], [new("h", "25.60 W/m2K", 0.005)], ByHand)],
     };
 
     private static HandbookEntry SkyRadiation => new()
@@ -59,7 +58,7 @@ internal static class HeatFormulas
         },
         Examples =
         [
-            Example("15 °C, 60 %, three tenths", ["air", "15 °C", "humidity", "60 %", "cloud", "30 %"], [new("Td", "7.297 °C", 0.001), new("q", "329.35 W/m2", 0.01), new("Tsky", "2.914 °C", 0.001)], Worked),
+            Example("15 °C, 60 %, three tenths", ["air", "15 °C", "humidity", "60 %", "cloud", "30 %"], [new("Td", "7.297 °C", 0.001), new("q", "329.35 W/m2", 0.01), new("Tsky", "2.914 °C", 0.001)], ByHand),
         ],
     };
 
@@ -71,13 +70,13 @@ internal static class HeatFormulas
         Expression = "U = 1/(1/h + R)",
         Inputs = [new("film", "h", "Film coefficient", HeatTransfer, 0.1, 200), new("resistance", "R", "Resistance of the blanket", Insulation, 0, 10)],
         Outputs = [new("U", "Loss for a kelvin", HeatTransfer)],
-        Source = Worked,
+        Source = SourceRef.CommonPractice,
         Notes = "R of an inch, hft²°F/Btu, from memory: extruded polystyrene 5.0, bead board 3.9 to 4.3, mineral fibre 3.1. Wet or flapping blankets keep far less.",
         Work = s => s.Result("U", 1 / (1 / s["film"] + s["resistance"])),
         Examples =
         [
-            Example("h 27, R 0.35", ["film", "27 W/m2K", "resistance", "0.35 m2K/W"], [new("U", "2.58 W/m2K", 0.005)], Worked),
-            Example("h 27, R 0.70", ["film", "27 W/m2K", "resistance", "0.70 m2K/W"], [new("U", "1.36 W/m2K", 0.005)], Worked),
+            Example("h 27, R 0.35", ["film", "27 W/m2K", "resistance", "0.35 m2K/W"], [new("U", "2.58 W/m2K", 0.005)], ByHand),
+            Example("h 27, R 0.70", ["film", "27 W/m2K", "resistance", "0.70 m2K/W"], [new("U", "1.36 W/m2K", 0.005)], ByHand),
         ],
     };
 
@@ -100,7 +99,7 @@ internal static class HeatFormulas
         },
         Examples =
         [
-            Example("0.1 m of concrete", ["conductivity", "1.5 W/mK", "capacity", "2350 kJ/m3K", "depth", "100 mm"], [new("d", "132.49 mm", 0.01), new("A", "47.01 %", 0.01), new("t", "2.883 h", 0.001)], Worked),
+            Example("0.1 m of concrete", ["conductivity", "1.5 W/mK", "capacity", "2350 kJ/m3K", "depth", "100 mm"], [new("d", "132.49 mm", 0.01), new("A", "47.01 %", 0.01), new("t", "2.883 h", 0.001)], ByHand),
         ],
     };
 
@@ -117,8 +116,8 @@ internal static class HeatFormulas
         Work = s => s.Result("share", 2 * Normal.Cumulative(-s["depth"] / Math.Sqrt(2 * s["conductivity"] / s["capacity"] * s["time"]))),
         Examples =
         [
-            Example("0.1 m after 8 h", ["conductivity", "1.5 W/mK", "capacity", "2350 kJ/m3K", "depth", "100 mm", "time", "8 h"], [new("share", "60.20 %", 0.01)], Worked),
-            Example("0.05 m after 1 h", ["conductivity", "1.5 W/mK", "capacity", "2350 kJ/m3K", "depth", "50 mm", "time", "1 h"], [new("share", "46.08 %", 0.01)], Worked),
+            Example("0.1 m after 8 h", ["conductivity", "1.5 W/mK", "capacity", "2350 kJ/m3K", "depth", "100 mm", "time", "8 h"], [new("share", "60.20 %", 0.01)], ByHand),
+            Example("0.05 m after 1 h", ["conductivity", "1.5 W/mK", "capacity", "2350 kJ/m3K", "depth", "50 mm", "time", "1 h"], [new("share", "46.08 %", 0.01)], ByHand),
         ],
     };
 
@@ -144,7 +143,7 @@ internal static class HeatFormulas
         Examples =
         [
             Example("30 °C concrete on dry soil of 15 °C", ["conductivity", "1.5 W/mK", "capacity", "2350 kJ/m3K", "concrete", "30 °C", "base-conductivity", "0.3 W/mK", "base-capacity", "1280 kJ/m3K", "base", "15 °C"],
-                [new("T", "26.28 °C", 0.005)], Worked),
+                [new("T", "26.28 °C", 0.005)], ByHand),
         ],
     };
 }

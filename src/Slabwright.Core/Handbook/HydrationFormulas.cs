@@ -12,7 +12,6 @@ internal static class HydrationFormulas
     private const string Topic = "Hydration and heat";
 
     private static readonly SourceRef Paper = Memory("SCHINDLER-2005", "ACI Materials Journal 102(1)");
-    private static readonly SourceRef Worked = new("worked independently", "from the equation", SourceStatus.CommonPractice);
     private static readonly UnitPair FineUnits = new(Units.SquareMetrePerKilogram);
 
     private static readonly HandbookInput End = Part("end", "αu", "Degree of hydration in the end") with { Least = 0.01 };
@@ -37,8 +36,8 @@ internal static class HydrationFormulas
         Work = s => s.Result("α", Curve(s).DegreeOfHydration(s["age"])),
         Examples =
         [
-            Example("Type I at w/c 0.40, 12 h", ["age", "12 h", "end", "69.43 %", "slope", "0.6742", "time", "15.01 h"], [new("α", "21.70 %", 0.01)], Worked),
-            Example("Type III at w/c 0.40, 8 h", ["age", "8 h", "end", "69.43 %", "slope", "0.5880", "time", "9.80 h"], [new("α", "22.49 %", 0.01)], Worked),
+            Example("Type I at w/c 0.40, 12 h", ["age", "12 h", "end", "69.43 %", "slope", "0.6742", "time", "15.01 h"], [new("α", "21.70 %", 0.01)], ByHand),
+            Example("Type III at w/c 0.40, 8 h", ["age", "8 h", "end", "69.43 %", "slope", "0.5880", "time", "9.80 h"], [new("α", "22.49 %", 0.01)], ByHand),
         ],
     };
 
@@ -72,8 +71,8 @@ internal static class HydrationFormulas
         },
         Examples =
         [
-            Example("Type I", TypeI, [new("Hu", "484.6 kJ/kg", 0.05), new("αu", "69.43 %", 0.005), new("β", "0.6742", 0.00005), new("τ", "15.01 h", 0.005), new("E", "46.626 kJ/mol", 0.0005)], Worked),
-            Example("Type I with 30 % slag", [.. TypeI, "slag", "30 %"], [new("Hu", "477.5 kJ/kg", 0.05), new("αu", "78.43 %", 0.005), new("β", "0.5552", 0.00005), new("τ", "28.93 h", 0.005), new("E", "52.221 kJ/mol", 0.0005)], Worked),
+            Example("Type I", TypeI, [new("Hu", "484.6 kJ/kg", 0.05), new("αu", "69.43 %", 0.005), new("β", "0.6742", 0.00005), new("τ", "15.01 h", 0.005), new("E", "46.626 kJ/mol", 0.0005)], ByHand),
+            Example("Type I with 30 % slag", [.. TypeI, "slag", "30 %"], [new("Hu", "477.5 kJ/kg", 0.05), new("αu", "78.43 %", 0.005), new("β", "0.5552", 0.00005), new("τ", "28.93 h", 0.005), new("E", "52.221 kJ/mol", 0.0005)], ByHand),
         ],
     };
 
@@ -100,7 +99,7 @@ internal static class HydrationFormulas
         Examples =
         [
             Example("390 kg/m³ at 8 h and 23 °C", ["heat", "477 kJ/kg", "cementitious", "390 kg/m3", "age", "8 h", "end", "75 %", "slope", "0.9", "time", "12 h", "energy", "40 kJ/mol", "temperature", "23 °C", "reference", "23 °C"],
-                [new("q", "1487 W/m3", 0.5), new("t*", "5.231 h", 0.0005)], Worked),
+                [new("q", "1487 W/m3", 0.5), new("t*", "5.231 h", 0.0005)], ByHand),
         ],
     };
 
@@ -112,12 +111,12 @@ internal static class HydrationFormulas
         Expression = "ΔT = Hu C α/(ρc)",
         Inputs = [Heat, Mass, Part("degree", "α", "Degree of hydration"), new("capacity", "ρc", "Heat capacity of the concrete", HeatCapacity, 1e6, 5e6) { Default = 2.4e6 }],
         Outputs = [new("ΔT", "Rise", Difference)],
-        Source = Worked,
+        Source = SourceRef.CommonPractice,
         Notes = "An upper bound: a slab of a foot or less loses much of its heat to air and base within hours.",
         Work = s => s.Result("ΔT", s["heat"] * s["cementitious"] * s["degree"] / s["capacity"]),
         Examples =
         [
-            Example("390 kg/m³ of Type I in the end", ["heat", "484.6 kJ/kg", "cementitious", "390 kg/m3", "degree", "69.43 %", "capacity", "2400 kJ/m3K"], [new("ΔT", "54.7 K", 0.05)], Worked),
+            Example("390 kg/m³ of Type I in the end", ["heat", "484.6 kJ/kg", "cementitious", "390 kg/m3", "degree", "69.43 %", "capacity", "2400 kJ/m3K"], [new("ΔT", "54.7 K", 0.05)], ByHand),
         ],
     };
 
@@ -138,7 +137,7 @@ internal static class HydrationFormulas
         },
         Examples =
         [
-            Example("Type III at w/c 0.40", ["water", "0.40", "end", "69.43 %", "slope", "0.5880", "time", "9.80 h"], [new("ti", "2.14 h", 0.006), new("tf", "3.30 h", 0.006)], Worked),
+            Example("Type III at w/c 0.40", ["water", "0.40", "end", "69.43 %", "slope", "0.5880", "time", "9.80 h"], [new("ti", "2.14 h", 0.006), new("tf", "3.30 h", 0.006)], ByHand),
         ],
     };
 
