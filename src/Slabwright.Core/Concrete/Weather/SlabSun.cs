@@ -4,7 +4,7 @@ namespace Slabwright.Core.Concrete.Weather;
 public static class SlabSun
 {
     /// <summary>Clear sky: 910 sin h − 30 W/m², none below the height where that is negative.</summary>
-    /// <remarks>Source: Kasten and Czeplak, Solar Energy 24, 1980 (from memory; Hamburg). Held against the TMY3 stations in docs/concrete-measured.md.</remarks>
+    /// <remarks>Source: Kasten and Czeplak, Solar Energy 24, 1980 (from memory; Hamburg). Held against the TMY3 stations in docs/heat-measured.md.</remarks>
     /// <param name="height">Sine of the sun's height.</param>
     public static double Clear(double height) => Math.Max(0, 910 * height - 30);
 
