@@ -26,7 +26,7 @@ public sealed class StiffReferenceTests
     {
         using var folder = new ScratchFolder();
         var (ours, theirs) = StiffReference.Compare(Column, null, Run(48), folder.Path, Python);
-        Assert.True(ours.Point("middle").Temperatures.Max() > 35, "the slab heats, so that the comparison means something");
+        Assert.True(ours.Balance.Freed > 1.5e7, $"{ours.Balance.Freed} J/m² freed: the slab heats, so that the comparison means something");
         Assert.True(StiffReference.Greatest(ours, theirs) < 0.1, $"{StiffReference.Greatest(ours, theirs)} K");
     }
 
