@@ -15,6 +15,7 @@ for pair in "${wanted[@]}"; do
   command -v "${pair%% *}" >/dev/null 2>&1 || missing+=("${pair#* }")
 done
 /usr/bin/python3 -c 'import ezdxf' >/dev/null 2>&1 || missing+=(python3-ezdxf)
+/usr/bin/python3 -c 'import scipy' >/dev/null 2>&1 || missing+=(python3-scipy)
 [ ${#missing[@]} -eq 0 ] && exit 0
 command -v apt-get >/dev/null 2>&1 || { echo "Not installed here, tests that need them will be skipped: ${missing[*]}"; exit 0; }
 

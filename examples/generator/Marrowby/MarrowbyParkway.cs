@@ -19,6 +19,7 @@ public static class MarrowbyParkway
     {
         RoadFiles.Write(folder);
         Files.Write(folder, "prices.csv", PriceTable.Text());
+        MixTables.Write(folder);
         Files.Write(folder, "traffic_hourly.csv", HourlyFiles.Traffic());
         Files.Write(folder, "weather_hourly.csv", HourlyFiles.Weather());
         var road = ReadRoad(folder);

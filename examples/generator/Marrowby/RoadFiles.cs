@@ -93,16 +93,20 @@ internal static class RoadFiles
           "pressure": {
             "closed_at_f": 72,
             "saw_from_hour": 23,
-            "saw_to_hour": 7,
-            "hours": [
-              { "hour": 0, "slab_f": 78 }, { "hour": 1, "slab_f": 73 }, { "hour": 2, "slab_f": 69 }, { "hour": 3, "slab_f": 67 }, { "hour": 4, "slab_f": 66 }, { "hour": 5, "slab_f": 67 },
-              { "hour": 6, "slab_f": 69 }, { "hour": 7, "slab_f": 73 }, { "hour": 8, "slab_f": 78 }, { "hour": 9, "slab_f": 83 }, { "hour": 10, "slab_f": 89 }, { "hour": 11, "slab_f": 95 },
-              { "hour": 12, "slab_f": 100 }, { "hour": 13, "slab_f": 105 }, { "hour": 14, "slab_f": 109 }, { "hour": 15, "slab_f": 111 }, { "hour": 16, "slab_f": 112 }, { "hour": 17, "slab_f": 111 },
-              { "hour": 18, "slab_f": 109 }, { "hour": 19, "slab_f": 105 }, { "hour": 20, "slab_f": 101 }, { "hour": 21, "slab_f": 95 }, { "hour": 22, "slab_f": 89 }, { "hour": 23, "slab_f": 83 }
+            "saw_to_hour": 7
+          },
+          "concrete": {
+            "confidence": 0.95,
+            "placing_temperature_f": 77,
+            "clock_ahead_h": 1,
+            "blanket": { "from_h": 1, "resistance_m2k_per_w": 0.35 },
+            "nights": [
+              { "day": "2026-05-04", "placing_from": "20:30", "placed_at": "22:00", "open_by": "05:00" },
+              { "day": "2026-05-05", "placing_from": "20:30", "placed_at": "22:00", "open_by": "05:00" },
+              { "day": "2026-05-08", "placing_from": "20:30", "placed_at": "23:00", "open_by": "09:00" }
             ]
           }
         }
-
         """;
 
     private const string Lanes = """

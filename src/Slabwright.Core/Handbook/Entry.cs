@@ -43,6 +43,24 @@ internal static class Entry
 
     public static UnitPair PerLong { get; } = new(Units.PerFoot, Units.PerMetre);
 
+    public static UnitPair Hours { get; } = new(Units.Hour);
+
+    public static UnitPair Speed { get; } = new(Units.MilePerHour, Units.MetrePerSecond);
+
+    public static UnitPair HeatTransfer { get; } = new(Units.BtuPerHourSquareFootFahrenheit, Units.WattPerSquareMetreKelvin);
+
+    public static UnitPair Conductivity { get; } = new(Units.BtuPerHourFootFahrenheit, Units.WattPerMetreKelvin);
+
+    public static UnitPair Insulation { get; } = new(Units.HourSquareFootFahrenheitPerBtu, Units.SquareMetreKelvinPerWatt);
+
+    public static UnitPair HeatFlux { get; } = new(Units.BtuPerHourSquareFoot, Units.WattPerSquareMetre);
+
+    public static UnitPair HeatOfMass { get; } = new(Units.BtuPerPound, Units.KilojoulePerKilogram);
+
+    public static UnitPair HeatCapacity { get; } = new(Units.BtuPerCubicFootFahrenheit, Units.KilojoulePerCubicMetreKelvin);
+
+    public static UnitPair Molar { get; } = new(Units.KilojoulePerMole);
+
     /// <summary>A length read in feet or metres.</summary>
     public static HandbookInput Length(string key, string symbol, string name, double most = 1000) => new(key, symbol, name, Long, 0.001, most);
 

@@ -14,6 +14,7 @@ public static class FormulaBook
         .. SlabFormulas.Entries, .. WheelFormulas.Entries, .. CurlingFormulas.Entries, .. FatigueFormulas.Entries,
         .. ThicknessFormulas.Entries, .. DowelFormulas.Entries, .. DowelDesignFormulas.Entries, .. TransferFormulas.Entries, .. JointFormulas.Entries,
         .. FaultingFormulas.Entries, .. FaultingRegressions.Entries, .. PressureFormulas.Entries, .. TrafficFormulas.Entries, .. SealFormulas.Entries, .. LiftFormulas.Entries, .. KerfFormulas.Entries,
+        .. MixFormulas.Entries, .. MaturityFormulas.Entries, .. OpeningFormulas.Entries, .. HydrationFormulas.Entries, .. HeatFormulas.Entries,
     ];
 
     /// <summary>The entry with an identifier, or null.</summary>

@@ -97,6 +97,6 @@ public static partial class MeasureText
 
     [GeneratedRegex(
         @"\G(?<number>[+-]?(?:(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?|\.\d+)(?:[eE][+-]?\d+)?)\s*"
-        + @"(?<unit>(?:1?/)?[^\d\s/,+.-][^\d\s/,]*[23]?(?:/[^\d\s/]+[23]?)?)?\s*")]
+        + @"(?<unit>(?:1?/)?[^\d\s/,+.-][^\d\s/,]*(?:[23][^\d\s/,]*)?(?:/[^\d\s/]+(?:[23][^\d\s/]*)?)?)?\s*")]
     private static partial Regex Parts();
 }

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
+using Slabwright.Core.Concrete.Heat;
+using Slabwright.Core.Concrete.Opening;
 using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Joints.Removal;
 using Slabwright.Core.Joints.Sealing;
+using Slabwright.Core.Pavement;
 using Slabwright.Core.Quantities;
 using Slabwright.Core.RuleSets;
 using Slabwright.Core.Survey;
@@ -17,10 +20,13 @@ public sealed record PlanOptions
     public static PlanOptions Whole { get; } = new();
 
     /// <summary>The plan and its price only.</summary>
-    public static PlanOptions Quick { get; } = new() { Range = false, Studies = false };
+    public static PlanOptions Quick { get; } = new() { Range = false, Studies = false, Concrete = false };
 
     /// <summary>True to run the trials of the cost range.</summary>
     public bool Range { get; init; } = true;
+
+    /// <summary>True to forecast the opening of each mix on each work night.</summary>
+    public bool Concrete { get; init; } = true;
 
     /// <summary>True to study the boundaries: cost of each rule, cost curve, large removals.</summary>
     public bool Studies { get; init; } = true;
@@ -33,7 +39,7 @@ public sealed record PlanOptions
 public readonly record struct PlanProgress(string Step, int Number, int Of);
 
 /// <summary>
-/// The main job: survey to treatments, layouts of the joints, removal demands, boundaries, joints, surface works, quantities and cost range, each step handed the
+/// The main job: survey to treatments, layouts of the joints, removal demands, boundaries, joints, opening of the mixes, surface works, quantities and cost range, each step handed the
 /// records of the one before. Pure: the same project gives the same plan.
 /// </summary>
 public static class Planner
@@ -47,7 +53,7 @@ public static class Planner
         Project project, PlanOptions? options = null, Action<PlanProgress>? progress = null, CancellationToken cancel = default)
     {
         options ??= PlanOptions.Whole;
-        var steps = options.Range ? 5 : 4;
+        var steps = options.Range ? 6 : 5;
         var road = project.Road;
 
         // Layouts ask nothing of the survey, so they are worked out beside the treatments.
@@ -73,16 +79,19 @@ public static class Planner
         var (settings, repairs) = (project.Settings, boundaries.Repairs);
         var seals = SealPlanner.For(road, repairs, settings.SealingWithTemperatures, project.UnitSystem);
         var lifts = LiftPlanner.For(road, repairs, settings.Lifting, project.UnitSystem);
-        var pressure = PressurePlanner.For(road, repairs, settings.Pressure, lifts, project.UnitSystem);
+        var pressure = PressurePlanner.For(road, repairs, PressureOf(project, ThinnestOf(project, repairs)), lifts, project.UnitSystem);
 
-        progress?.Invoke(new PlanProgress("quantities", 4, steps));
+        progress?.Invoke(new PlanProgress("concrete", 4, steps));
+        var concrete = options.Concrete ? Concrete(project, boundaries.Repairs, cancel) : ConcretePlan.Empty;
+
+        progress?.Invoke(new PlanProgress("quantities", 5, steps));
         var uncertain = Uncertain(project, demands.Demands);
         var surface = SurfaceWorks.From(road, project.Survey, treatments.Decisions, boundaries.Repairs);
         var quantities = QuantityStep.Run(
             road, boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement);
         if (options.Range)
         {
-            progress?.Invoke(new PlanProgress("cost range", 5, steps));
+            progress?.Invoke(new PlanProgress("cost range", 6, steps));
             quantities = quantities with { Range = CostRange(project, uncertain.Demands, surface, PlanOnly(cutting), cancel) };
         }
 
@@ -96,6 +105,7 @@ public static class Planner
             Seals = seals,
             Lifts = lifts,
             Pressure = pressure,
+            Concrete = concrete,
             SurfaceWorks = surface,
             Quantities = quantities,
             Findings =
@@ -108,6 +118,7 @@ public static class Planner
                 .. seals.Findings,
                 .. lifts.Findings,
                 .. pressure.Findings,
+                .. concrete.Findings,
                 .. uncertain.Findings,
                 .. QuantityFindings.For(boundaries.Repairs, surface, project.Prices, project.RuleSet.Joints, project.Settings.Measurement),
             ],
@@ -126,6 +137,40 @@ public static class Planner
     internal static RemovalDemandResult Demand(Project project, ImmutableArray<TreatmentDecision> decisions, BoundaryLimits limits) =>
         RemovalDemands.From(
             project.Road, project.Survey.Distresses, decisions, project.Survey.Cores, limits, project.Settings.Growth, YearsToWork(project));
+
+    /// <summary>Opening of each mix on each work night, for the thinnest slab and the longest repair of the plan.</summary>
+    public static ConcretePlan Concrete(Project project, ImmutableArray<Repair> repairs, CancellationToken cancel = default) =>
+        project.Settings.Concrete.HasWork ? ConcretePlanner.Plan(ConcreteJobOf(project, repairs), cancel) : ConcretePlan.Empty;
+
+    /// <summary>What the look at concrete needs of a project.</summary>
+    public static ConcreteJob ConcreteJobOf(Project project, ImmutableArray<Repair> repairs) => new()
+    {
+        Settings = project.Settings.Concrete,
+        Rows = project.RuleSet.Opening,
+        Thickness = ThinnestOf(project, repairs),
+        Length = repairs.Select(r => r.To - r.From).DefaultIfEmpty(0).Max(),
+        Weather = project.Weather,
+    };
+
+    /// <summary>
+    /// Pressure settings with the old slab's temperatures hour by hour on the first night of work, or the first day of work, where the project gives none and its
+    /// weather does; otherwise as the project says.
+    /// </summary>
+    /// <param name="project">The project.</param> <param name="thickness">Thickness of the old slab, m.</param>
+    public static PressureSettings PressureOf(Project project, double thickness)
+    {
+        var settings = project.Settings.Pressure;
+        var day = project.Settings.Concrete.Nights is [var first, ..] ? first.Day : project.Settings.WorkDay;
+        if (!settings.Hours.IsEmpty || project.Weather is null || day is not { } known) return settings;
+        var hours = SawingTemperatures.ByHour(new SlabColumn { Thickness = thickness }, WeatherYear.On(project.Weather, known).Weather, known);
+        return hours.IsEmpty ? settings : settings with { Hours = hours };
+    }
+
+    private static double ThinnestOf(Project project, ImmutableArray<Repair> repairs) => repairs.Select(r => ThicknessAt(project.Road, r))
+        .DefaultIfEmpty(project.Road.Lanes.SelectMany(l => l.Sections).Select(s => s.Thickness).DefaultIfEmpty(0.23).Min()).Min();
+
+    private static double ThicknessAt(Road road, Repair repair) =>
+        road.LaneByNumber(repair.Lane).Sections.Where(s => s.From < repair.To && s.To > repair.From).Select(s => s.Thickness).DefaultIfEmpty(double.PositiveInfinity).Min();
 
     /// <summary>Adds the cost of the rules that shape the demands.</summary>
     private static BoundaryResult WithDemandRules(

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Slabwright.Core.Concrete.Opening;
+using Slabwright.Core.Concrete.Weather;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Joints.Removal;
@@ -59,6 +61,9 @@ public sealed record ProjectSettings
     /// <summary>Slabs under pressure when sawn.</summary>
     public PressureSettings Pressure { get; init; } = PressureSettings.Default;
 
+    /// <summary>What the project says about its concrete.</summary>
+    public ConcreteSettings Concrete { get; init; } = ConcreteSettings.Default;
+
     /// <summary>What the take-off needs of these settings.</summary>
     public MeasurementSettings Measurement => new(Nights, LooseBaseShare, LooseBaseDepth, StationRange) { Lifting = Lifting };
 }
@@ -94,6 +99,9 @@ public sealed record Project
 
     /// <summary>The engineer's own decisions.</summary>
     public ImmutableArray<TreatmentOverride> Overrides { get; init; } = [];
+
+    /// <summary>Hourly weather of the folder's weather_hourly.csv; null where there is none. Writing a project leaves that file as it is.</summary>
+    public WeatherSeries? Weather { get; init; }
 
     /// <summary>Settings.</summary>
     public required ProjectSettings Settings { get; init; }

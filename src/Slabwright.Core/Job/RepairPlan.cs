@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Boundaries;
+using Slabwright.Core.Concrete.Opening;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Joints.Design;
 using Slabwright.Core.Joints.Removal;
@@ -35,6 +36,9 @@ public sealed record RepairPlan
 
     /// <summary>Pressure met when sawing.</summary>
     public PressurePlan Pressure { get; init; } = PressurePlan.Empty;
+
+    /// <summary>Opening of each mix on each work night.</summary>
+    public ConcretePlan Concrete { get; init; } = ConcretePlan.Empty;
 
     /// <summary>Partial-depth repairs and sealing.</summary>
     public required ImmutableArray<SurfaceWork> SurfaceWorks { get; init; }

@@ -69,6 +69,33 @@ public enum Dimension
 
     /// <summary>Steel area per length of joint, base unit square metre per metre.</summary>
     SteelPerLength,
+
+    /// <summary>Heat through a square metre for a kelvin, base unit W/(m²·K).</summary>
+    HeatTransfer,
+
+    /// <summary>Conductivity, base unit W/(m·K).</summary>
+    Conductivity,
+
+    /// <summary>Thermal resistance of an area, base unit m²·K/W.</summary>
+    ThermalResistance,
+
+    /// <summary>Heat flux, base unit W/m².</summary>
+    HeatFlux,
+
+    /// <summary>Heat freed in a volume, base unit W/m³.</summary>
+    HeatSource,
+
+    /// <summary>Heat of a mass, base unit J/kg.</summary>
+    HeatPerMass,
+
+    /// <summary>Heat capacity of a volume, base unit J/(m³·K).</summary>
+    HeatCapacity,
+
+    /// <summary>Energy of a mole, base unit J/mol.</summary>
+    MolarEnergy,
+
+    /// <summary>Surface of a mass, base unit m²/kg.</summary>
+    Fineness,
 }
 
 /// <summary>A unit of measure: base value = value × <see cref="Factor"/> + <see cref="Offset"/>.</summary>
@@ -104,6 +131,10 @@ public static class Units
 {
     private const double PoundForce = 4.4482216152605;
     private const double Inch_ = 0.0254;
+
+    /// <summary>International table British thermal unit, J: 2,326 J/kg for 1 Btu/lb exactly.</summary>
+    private const double Btu_ = 2326 * 0.45359237;
+
     private const double Psi_ = PoundForce / (Inch_ * Inch_);
 
     /// <summary>A plain number.</summary>
@@ -250,6 +281,9 @@ public static class Units
     /// <summary>Pound per cubic foot.</summary>
     public static Unit PoundPerCubicFoot { get; } = new("lb/ft3", Dimension.Density, 0.45359237 / (0.3048 * 0.3048 * 0.3048));
 
+    /// <summary>Pound per cubic yard; contents of concrete mixes.</summary>
+    public static Unit PoundPerCubicYard { get; } = new("lb/yd3", Dimension.Density, 0.45359237 / (0.9144 * 0.9144 * 0.9144));
+
     /// <summary>Per kelvin.</summary>
     public static Unit PerKelvin { get; } = new("1/K", Dimension.Expansion, 1);
 
@@ -292,15 +326,63 @@ public static class Units
     /// <summary>Square inch per foot.</summary>
     public static Unit SquareInchPerFoot { get; } = new("in2/ft", Dimension.SteelPerLength, Inch_ * Inch_ / 0.3048);
 
+    /// <summary>Watt per square metre and kelvin.</summary>
+    public static Unit WattPerSquareMetreKelvin { get; } = new("W/m2K", Dimension.HeatTransfer, 1);
+
+    /// <summary>British thermal unit per hour, square foot and degree Fahrenheit.</summary>
+    public static Unit BtuPerHourSquareFootFahrenheit { get; } = new("Btu/hft2°F", Dimension.HeatTransfer, Btu_ * 1.8 / (3600 * 0.3048 * 0.3048));
+
+    /// <summary>Watt per metre and kelvin.</summary>
+    public static Unit WattPerMetreKelvin { get; } = new("W/mK", Dimension.Conductivity, 1);
+
+    /// <summary>British thermal unit per hour, foot and degree Fahrenheit.</summary>
+    public static Unit BtuPerHourFootFahrenheit { get; } = new("Btu/hft°F", Dimension.Conductivity, Btu_ * 1.8 / (3600 * 0.3048));
+
+    /// <summary>Square metre kelvin per watt.</summary>
+    public static Unit SquareMetreKelvinPerWatt { get; } = new("m2K/W", Dimension.ThermalResistance, 1);
+
+    /// <summary>Hour square foot degree Fahrenheit per British thermal unit: the R value of insulation.</summary>
+    public static Unit HourSquareFootFahrenheitPerBtu { get; } = new("hft2°F/Btu", Dimension.ThermalResistance, 3600 * 0.3048 * 0.3048 / (Btu_ * 1.8));
+
+    /// <summary>Watt per square metre.</summary>
+    public static Unit WattPerSquareMetre { get; } = new("W/m2", Dimension.HeatFlux, 1);
+
+    /// <summary>British thermal unit per hour and square foot.</summary>
+    public static Unit BtuPerHourSquareFoot { get; } = new("Btu/hft2", Dimension.HeatFlux, Btu_ / (3600 * 0.3048 * 0.3048));
+
+    /// <summary>Watt per cubic metre.</summary>
+    public static Unit WattPerCubicMetre { get; } = new("W/m3", Dimension.HeatSource, 1);
+
+    /// <summary>Kilojoule per kilogram.</summary>
+    public static Unit KilojoulePerKilogram { get; } = new("kJ/kg", Dimension.HeatPerMass, 1000);
+
+    /// <summary>British thermal unit per pound.</summary>
+    public static Unit BtuPerPound { get; } = new("Btu/lb", Dimension.HeatPerMass, Btu_ / 0.45359237);
+
+    /// <summary>Kilojoule per cubic metre and kelvin.</summary>
+    public static Unit KilojoulePerCubicMetreKelvin { get; } = new("kJ/m3K", Dimension.HeatCapacity, 1000);
+
+    /// <summary>British thermal unit per cubic foot and degree Fahrenheit.</summary>
+    public static Unit BtuPerCubicFootFahrenheit { get; } = new("Btu/ft3°F", Dimension.HeatCapacity, Btu_ * 1.8 / (0.3048 * 0.3048 * 0.3048));
+
+    /// <summary>Kilojoule per mole.</summary>
+    public static Unit KilojoulePerMole { get; } = new("kJ/mol", Dimension.MolarEnergy, 1000);
+
+    /// <summary>Square metre per kilogram.</summary>
+    public static Unit SquareMetrePerKilogram { get; } = new("m2/kg", Dimension.Fineness, 1);
+
     /// <summary>Every unit, in the order above.</summary>
     public static ImmutableArray<Unit> All { get; } =
     [
         One, Metre, Millimetre, Centimetre, Kilometre, Foot, Inch, Mile, SquareMetre, SquareFoot, SquareYard, CubicMetre, CubicYard,
         CubicFoot, Kilogram, Pound, ShortTon, Tonne, Second, Minute, Hour, Day, Celsius, Fahrenheit, Kelvin, FahrenheitDegree, Newton,
         Kilonewton, PoundOfForce, Kip, KilogramForce, Pascal, Kilopascal, Megapascal, Gigapascal, Psi, KilogramForcePerSquareCentimetre, MegapascalPerMetre, Pci, MilePerHour,
-        MetrePerSecond, ShareOfOne, Percent, Degree, Gradian, Radian, KilogramPerCubicMetre, PoundPerCubicFoot, PerKelvin,
+        MetrePerSecond, ShareOfOne, Percent, Degree, Gradian, Radian, KilogramPerCubicMetre, PoundPerCubicFoot, PoundPerCubicYard, PerKelvin,
         PerFahrenheit, VehiclePerHour, PerMetre, PerFoot, PerInch, PerSquareMetre, PerSquareFoot, PerSquareYard, NewtonPerMillimetre,
         PoundForcePerInch, SquareMillimetrePerMetre, SquareCentimetrePerMetre, SquareInchPerFoot,
+        WattPerSquareMetreKelvin, BtuPerHourSquareFootFahrenheit, WattPerMetreKelvin, BtuPerHourFootFahrenheit, SquareMetreKelvinPerWatt,
+        HourSquareFootFahrenheitPerBtu, WattPerSquareMetre, BtuPerHourSquareFoot, WattPerCubicMetre, KilojoulePerKilogram, BtuPerPound,
+        KilojoulePerCubicMetreKelvin, BtuPerCubicFootFahrenheit, KilojoulePerMole, SquareMetrePerKilogram,
     ];
 
     /// <summary>Finds a unit by its symbol, ignoring case where no two symbols differ by case only.</summary>

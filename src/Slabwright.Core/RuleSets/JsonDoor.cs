@@ -108,15 +108,23 @@ internal sealed class JsonDoor(string fileName, Dictionary<string, long> lines)
     }
 
     /// <summary>The length in an object that has a value and a unit, in metres.</summary>
-    public double? LengthOf(JsonElement child, string at)
+    public double? LengthOf(JsonElement child, string at) => MeasureOf(child, at, Dimension.Length, "ft, in, m, cm or mm");
+
+    /// <summary>A measure such as <c>{ "value": 2000, "unit": "psi" }</c>, in the base unit of its dimension.</summary>
+    public double? Measure(JsonElement parent, string path, string name, Dimension dimension, string units) =>
+        parent.TryGetProperty(name, out _) && Object(parent, path, name) is { } child
+            ? MeasureOf(child, JsonLines.Join(path, name), dimension, units)
+            : null;
+
+    private double? MeasureOf(JsonElement child, string at, Dimension dimension, string units)
     {
         var number = Number(child, at, "value");
         if (number is null && !child.TryGetProperty("value", out _)) Missing(JsonLines.Join(at, "value"));
         var symbol = Text(child, at, "unit");
         if (number is null || symbol is null) return null;
-        if (Units.TryFind(symbol, out var unit) && unit.Dimension == Dimension.Length) return unit.ToBase(number.Value);
-        Report("TRT-005", FindingLevel.Error, JsonLines.Join(at, "unit"), "The unit is no unit of length.", symbol,
-            "Write ft, in, m, cm or mm.");
+        if (Units.TryFind(symbol, out var unit) && unit.Dimension == dimension) return unit.ToBase(number.Value);
+        Report("TRT-005", FindingLevel.Error, JsonLines.Join(at, "unit"),
+            $"The unit is no unit of {TradeWords.Of(dimension)}.", symbol, $"Write {units}.");
         return null;
     }
 

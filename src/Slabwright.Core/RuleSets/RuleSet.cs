@@ -282,4 +282,7 @@ public sealed record RuleSet
 
     /// <summary>Limits for joints.</summary>
     public required JointLimits Joints { get; init; }
+
+    /// <summary>Strength and age at which traffic may return, thin slabs first.</summary>
+    public ImmutableArray<OpeningRow> Opening { get; init; } = [];
 }

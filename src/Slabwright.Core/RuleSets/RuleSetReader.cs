@@ -11,7 +11,7 @@ internal sealed class RuleSetReader(JsonDoor door, Func<string, RuleSet?> find)
     private static readonly string[] SetProperties =
     [
         "id", "name", "summary", "silent_about", "fills_from", "switch_on", "switch_off", "treatments", "boundaries", "joints",
-        DiameterSteps.Property,
+        DiameterSteps.Property, OpeningRows.Property,
     ];
 
     private static readonly string[] LimitProperties = ["value", "unit", "sentence", "source", "on"];
@@ -39,6 +39,7 @@ internal sealed class RuleSetReader(JsonDoor door, Func<string, RuleSet?> find)
             Treatments = rules,
             Boundaries = LimitTable.ToBoundaries(limits),
             Joints = LimitTable.ToJoints(limits, DiameterSteps.Read(door, root, filler)),
+            Opening = NoteMemory(OpeningRows.Read(door, root, filler)),
             Offered = [.. LimitTable.Rows.Where(r => _offered.ContainsKey(r.Path)).Select(r => _offered[r.Path])],
         };
     }
@@ -130,6 +131,12 @@ internal sealed class RuleSetReader(JsonDoor door, Func<string, RuleSet?> find)
     {
         if (limit.Source.Status == SourceStatus.FromMemory) ReportMemory(path, limit.Source);
         return limit;
+    }
+
+    private ImmutableArray<OpeningRow> NoteMemory(ImmutableArray<OpeningRow> rows)
+    {
+        foreach (var row in rows.Where(r => r.On && r.Source.Status == SourceStatus.FromMemory)) ReportMemory(OpeningRows.Property, row.Source);
+        return rows;
     }
 
     private void ReportMemory(string path, SourceRef source) => door.Report("TRT-009", FindingLevel.Warning, path,

@@ -11,6 +11,7 @@ namespace Slabwright.Core.RuleSets;
 internal static class RuleSetWriter
 {
     private static readonly Unit[] LengthUnits = [Units.Foot, Units.Inch, Units.Millimetre, Units.Metre];
+    private static readonly Unit[] StrengthUnits = [Units.Psi, Units.Megapascal, Units.Pascal];
 
     public static string Write(RuleSet set)
     {
@@ -29,6 +30,7 @@ internal static class RuleSetWriter
             json.WriteEndArray();
             foreach (var group in LimitTable.Rows.GroupBy(r => r.Group)) WriteLimits(json, set, group);
             DiameterSteps.Write(json, set.Joints.DiametersByThickness, row => WriteStep(json, row));
+            WriteOpening(json, set);
             json.WriteEndObject();
         }
 
@@ -72,6 +74,36 @@ internal static class RuleSetWriter
         json.WriteString("sentence", row.Sentence);
         WriteSource(json, row.Source);
         if (!row.On) json.WriteBoolean("on", false);
+        json.WriteEndObject();
+    }
+
+    private static void WriteOpening(Utf8JsonWriter json, RuleSet set)
+    {
+        if (set.Opening.IsEmpty) return;
+        json.WriteStartArray(OpeningRows.Property);
+        foreach (var row in set.Opening)
+        {
+            json.WriteStartObject();
+            if (row.From > 0) WriteLength(json, "from", row.From);
+            WriteLength(json, "repair_under", row.RepairUnder);
+            WriteStrength(json, "compressive", row.Compressive);
+            WriteStrength(json, "third_point", row.ThirdPoint);
+            WriteStrength(json, "centre_point", row.CentrePoint);
+            WriteNumber(json, OpeningRows.LeastAge, row.LeastAge);
+            json.WriteString("sentence", row.Sentence);
+            WriteSource(json, row.Source);
+            if (!row.On) json.WriteBoolean("on", false);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteStrength(Utf8JsonWriter json, string name, double? pascals)
+    {
+        if (pascals is not { } known) return;
+        json.WriteStartObject(name);
+        WriteMeasure(json, known, StrengthUnits);
         json.WriteEndObject();
     }
 
@@ -152,13 +184,14 @@ internal static class RuleSetWriter
         json.WriteEndObject();
     }
 
-    /// <summary>Value and unit, in the first unit that needs no more than three decimals; metres in full otherwise.</summary>
-    private static void WriteMeasure(Utf8JsonWriter json, double metres)
+    /// <summary>Value and unit, in the first unit that needs no more than three decimals; the last unit in full otherwise.</summary>
+    private static void WriteMeasure(Utf8JsonWriter json, double measure, Unit[]? units = null)
     {
-        var unit = LengthUnits.FirstOrDefault(u => u.ToBase(Math.Round(u.FromBase(metres), 3)) == metres) ?? Units.Metre;
-        var value = unit.FromBase(metres);
+        units ??= LengthUnits;
+        var unit = units.FirstOrDefault(u => u.ToBase(Math.Round(u.FromBase(measure), 3)) == measure) ?? units[^1];
+        var value = unit.FromBase(measure);
         var rounded = Math.Round(value, 3);
-        json.WriteNumber("value", unit.ToBase(rounded) == metres ? rounded : value);
+        json.WriteNumber("value", unit.ToBase(rounded) == measure ? rounded : value);
         json.WriteString("unit", unit.Symbol);
     }
 

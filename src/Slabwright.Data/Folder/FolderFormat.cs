@@ -28,6 +28,18 @@ public enum FieldKind
 
     /// <summary>A place along the road: a station, or a length from the road's start with its unit.</summary>
     Place,
+
+    /// <summary>Mass in a volume of concrete; the name ends in its unit.</summary>
+    Content,
+
+    /// <summary>A strength; the name ends in its unit.</summary>
+    Strength,
+
+    /// <summary>A temperature; the name ends in its unit.</summary>
+    Temperature,
+
+    /// <summary>A speed; the name ends in its unit.</summary>
+    Speed,
 }
 
 /// <summary>One column of a folder file.</summary>
@@ -45,6 +57,7 @@ public sealed record FolderColumn(string Name, FieldKind Kind, bool Required, st
     {
         FieldKind.Length => [.. LengthUnits.Select(u => $"{Name}_{u}")],
         FieldKind.Place => [.. PlaceUnits.Select(u => $"{Name}_{u}")],
+        FieldKind.Content or FieldKind.Strength or FieldKind.Temperature or FieldKind.Speed => [.. FolderMeasures.Of(Kind).Select(m => $"{Name}_{m.Suffix}")],
         _ => [Name],
     };
 }
@@ -155,6 +168,42 @@ public static class FolderFormat
         new("on", FieldKind.Day, false, "When."),
     ]);
 
+    /// <summary>Concrete mixes.</summary>
+    public static FolderFile Mixes { get; } = new("mixes.csv", false, "Concrete mixes, one row each: what is in a volume of compacted concrete, aggregates saturated and surface-dry.",
+    [
+        new("id", FieldKind.Text, true, "Identifier, unique."),
+        new("name", FieldKind.Text, true, "Printed name."),
+        new("class", FieldKind.Words, false, "Hours after which it is meant to open."),
+        new("cement_kind", FieldKind.Words, true, "Cement."),
+        new("cement", FieldKind.Content, true, "Cement."),
+        new("fly_ash", FieldKind.Content, false, "Fly ash."),
+        new("slag", FieldKind.Content, false, "Slag."),
+        new("silica_fume", FieldKind.Content, false, "Silica fume."),
+        new("water", FieldKind.Content, true, "Mixing water beyond what the aggregates hold."),
+        new("coarse", FieldKind.Content, true, "Coarse aggregate."),
+        new("fine", FieldKind.Content, true, "Fine aggregate."),
+        new("air_share", FieldKind.Number, true, "Air, share of the volume."),
+        new("accelerator", FieldKind.Words, false, "What speeds the setting; empty: none."),
+        new("accelerator_dose_share", FieldKind.Number, false, "Its solids as a share of the cementitious mass."),
+        new("price_per_m3", FieldKind.Number, false, "Price of a cubic metre delivered, currency of project.json; or price_per_yd3."),
+        new("price_per_yd3", FieldKind.Number, false, "Price of a cubic yard delivered."),
+        new("datum", FieldKind.Temperature, false, "Datum temperature of the temperature–time factor; empty: −10 °C (14 °F)."),
+        new("activation_energy_j_per_mol", FieldKind.Number, false, "Activation energy measured on mortar of the mix; empty: 41,570 J/mol."),
+    ]);
+
+    /// <summary>Breaks of specimens.</summary>
+    public static FolderFile Breaks { get; } = new("breaks.csv", false, "Specimens of the mixes, one row each.",
+    [
+        new("mix", FieldKind.Text, true, "Mix it was made of."),
+        new("kind", FieldKind.Words, true, "How it was tested."),
+        new("age_h", FieldKind.Number, true, "Age, h."),
+        new("strength", FieldKind.Strength, true, "Strength."),
+        new("curing_temp", FieldKind.Temperature, false, "Mean temperature it was cured at; empty: 23 °C (73.4 °F)."),
+        new("factor_c_h", FieldKind.Number, false, "Temperature–time factor its logger showed, °C·h; empty: from age and curing temperature."),
+        new("use", FieldKind.Words, false, "curve: the strength curve is fitted to it; check: it is held against the curve. Empty: curve."),
+        new("pulse_velocity", FieldKind.Speed, false, "Pulse velocity before it was broken."),
+    ]);
+
     /// <summary>The centre line piece by piece.</summary>
     public static FolderFile Pieces { get; } = new("alignment.csv", false, "The centre line piece by piece, for a project without a LandXML or GeoJSON file; project.json names it.",
     [
@@ -178,7 +227,7 @@ public static class FolderFormat
     ]);
 
     /// <summary>Hourly weather.</summary>
-    public static FolderFile WeatherHourly { get; } = new("weather_hourly.csv", false, "Weather hour by hour, for concrete. Checked and kept; not yet used.",
+    public static FolderFile WeatherHourly { get; } = new("weather_hourly.csv", false, "Weather hour by hour, for temperatures and opening of new concrete. Writing a project leaves it as it is.",
     [
         new("hour_lst", FieldKind.Hour, true, "Start of the hour in local standard time, without daylight saving."),
         new("air_temp_f", FieldKind.Number, false, "Air temperature, °F; or air_temp_c."),
@@ -196,5 +245,5 @@ public static class FolderFormat
     public static ImmutableArray<FolderFile> Kept { get; } = [TrafficHourly, WeatherHourly];
 
     /// <summary>All files read as plain tables, in reading order.</summary>
-    public static ImmutableArray<FolderFile> Files { get; } = [Lanes, Joints, Sections, EarlierRepairs, Features, NoCutZones, Prices, Overrides, Pieces, TrafficHourly, WeatherHourly];
+    public static ImmutableArray<FolderFile> Files { get; } = [Lanes, Joints, Sections, EarlierRepairs, Features, NoCutZones, Prices, Overrides, Mixes, Breaks, Pieces, TrafficHourly, WeatherHourly];
 }

@@ -77,6 +77,23 @@ internal sealed class FolderRow(FolderTable table, int line, string[] cells, Fol
         return Measured(header, text, header[(name.Length + 1)..]);
     }
 
+    /// <summary>A content, strength, temperature or speed in its base unit, from the one header of the column that is filled.</summary>
+    public double? Measure(string name)
+    {
+        if (Filled(name) is not var (header, text)) return null;
+        var measure = FolderMeasures.Of(Column(name).Kind).First(m => header == $"{name}_{m.Suffix}");
+        if (measure.TryRead(table.Plain(text), out var value)) return value;
+        NotANumber(header, text, "a number");
+        return null;
+    }
+
+    /// <summary>Adds an error when a value is outside limits.</summary>
+    public void Within(string name, double? value, double least, double most, Unit unit)
+    {
+        if (value is not { } known || (known >= least && known <= most)) return;
+        Bad("ROAD-009", "The value is out of range.", name, unit.Format(known, 2), "Check the value and the unit in the column's name.", $"{unit.Format(least, 0)} to {unit.Format(most, 0)}");
+    }
+
     /// <summary>A place in metres along the road, from a station or a plain length.</summary>
     public double? At(string name)
     {

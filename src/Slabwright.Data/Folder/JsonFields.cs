@@ -78,9 +78,40 @@ internal sealed class JsonFields(JsonElement element, string path, string file, 
         return null;
     }
 
+    /// <summary>A strength or temperature in its base unit, from a property whose name ends in its unit.</summary>
+    public double? Measure(string name, FieldKind kind, double least, double most)
+    {
+        foreach (var measure in FolderMeasures.Of(kind))
+        {
+            var full = $"{name}_{measure.Suffix}";
+            if (Find(full) is not { } value) continue;
+            if (value.ValueKind != JsonValueKind.Number || !measure.TryRead(value.GetRawText(), out var number))
+            {
+                Wrong(full, value, "a number without its unit: the unit stands in the property's name");
+                return null;
+            }
+
+            if (number >= least && number <= most) return number;
+            Bad("ROAD-009", "The value is out of range.", full, value.GetRawText(), "Check the value and the unit in the property's name.",
+                $"{measure.Unit.Format(least, 0)} to {measure.Unit.Format(most, 0)}");
+            return null;
+        }
+
+        return null;
+    }
+
     /// <summary>Lengths in metres from an array property, or null where there is none.</summary>
     public ImmutableArray<double>? LengthsIfGiven(string name) =>
         LengthUnits.Any(u => Find($"{name}_{u}") is not null) ? Lengths(name) : null;
+
+    /// <summary>A clock time such as <c>21:00</c>.</summary>
+    public TimeOnly? Clock(string name, bool required = false)
+    {
+        if (Text(name, required) is not { } text) return null;
+        if (TimeOnly.TryParseExact(text, ["HH:mm", "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)) return time;
+        Bad("CON-070", "The clock time cannot be read.", name, text, "Write hours and minutes as 21:00.");
+        return null;
+    }
 
     /// <summary>Lengths in metres from an array property whose name ends in its unit.</summary>
     public ImmutableArray<double>? Lengths(string name)

@@ -31,6 +31,7 @@ internal static class ProjectFileWriter
             SealingSettingsFile.Write(json, project.Settings.Sealing, units);
             LiftingSettingsFile.Write(json, project.Settings.Lifting, units);
             PressureSettingsFile.Write(json, project.Settings.Pressure, units);
+            ConcreteWriter.Settings(json, project.Settings.Concrete, units.System);
             json.WriteEndObject();
         }
 

@@ -71,7 +71,9 @@ public static class ProjectFolder
         var road = head is null ? null : RoadReader.Read(path, head, findings);
         var prices = PriceReader.Read(path, head, findings);
         var files = SurveyChoice.Read(file, path);
+        var mixes = MixReader.Read(path, head, findings);
         HourlyReader.Check(path, findings);
+        var weather = ProjectWeather.Read(path, findings);
         file.Unread();
         if (head is null || road is null || rules is null || prices is null) return null;
 
@@ -88,7 +90,8 @@ public static class ProjectFolder
             OtherRuleSets = rules.Compare,
             Prices = prices,
             Overrides = OverrideReader.Read(path, head.Scene, survey, findings),
-            Settings = head.Settings,
+            Weather = weather,
+            Settings = head.Settings with { Concrete = head.Settings.Concrete with { Mixes = mixes.Mixes, Breaks = mixes.Breaks } },
         };
     }
 

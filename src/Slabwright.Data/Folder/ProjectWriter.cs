@@ -28,6 +28,9 @@ internal static class ProjectWriter
         Text(folder, FolderFormat.NoCutZones.Name, NoCutZones(project.Road, units));
         Text(folder, FolderFormat.Prices.Name, Prices(project.Prices));
         Text(folder, FolderFormat.Overrides.Name, Overrides(project));
+        var concrete = project.Settings.Concrete;
+        if (!concrete.Mixes.IsEmpty) Text(folder, FolderFormat.Mixes.Name, ConcreteWriter.Mixes(concrete, project.UnitSystem));
+        if (!concrete.Breaks.IsEmpty) Text(folder, FolderFormat.Breaks.Name, ConcreteWriter.Breaks(concrete, project.UnitSystem));
         Text(folder, "survey.csv", SurveyWriter.Survey(project.Survey, units));
         Text(folder, "cores.csv", SurveyWriter.Cores(project.Survey, units));
         if (project.Road.Alignment is { } alignment) Text(folder, FolderFormat.Pieces.Name, PieceTable.Write(alignment));

@@ -20,6 +20,7 @@ internal static class SettingsReader
             Lifting = LiftingSettingsFile.Read(file),
             Pressure = PressureSettingsFile.Read(file),
         };
+        if (file.Has("concrete") && file.Object("concrete") is { } concrete) plain = plain with { Concrete = ConcreteSettingsReader.Read(concrete) };
         if (!file.Has("settings") || file.Object("settings") is not { } fields) return plain;
         return plain with
         {

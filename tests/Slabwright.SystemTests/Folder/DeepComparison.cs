@@ -21,7 +21,7 @@ internal static class DeepComparison
         {
             if (a is not null || b is not null) found.Add($"{path}: {a ?? "null"} / {b ?? "null"}");
         }
-        else if (a is string || a.GetType().IsPrimitive || a.GetType().IsEnum || a is decimal or DateOnly)
+        else if (a is string || a.GetType().IsPrimitive || a.GetType().IsEnum || a is decimal or DateOnly or DateTime or TimeOnly)
         {
             if (!a.Equals(b)) found.Add($"{path}: {a:R} / {b:R}");
         }

@@ -21,6 +21,7 @@ public sealed class RoundTripTests
         var first = ProjectFolder.Read(Examples.PathOf(example), Today).Project!;
         using var folder = new TemporaryFolder();
         ProjectFolder.Write(first, folder.Path);
+        ProjectFolder.CopyKept(Examples.PathOf(example), folder.Path);
         var second = ProjectFolder.Read(folder.Path, Today);
         Assert.NotNull(second.Project);
         var differences = DeepComparison.Differences(first, second.Project, "project", path => path.EndsWith(".Findings", StringComparison.Ordinal));

@@ -77,7 +77,7 @@ public sealed class PlannerTests
     {
         var told = new List<string>();
         Planner.Plan(Project(), cancel: TestContext.Current.CancellationToken, progress: p => told.Add($"{p.Number}/{p.Of} {p.Step}"));
-        Assert.Equal(["1/5 treatments", "2/5 joints", "3/5 boundaries", "4/5 quantities", "5/5 cost range"], told);
+        Assert.Equal(["1/6 treatments", "2/6 joints", "3/6 boundaries", "4/6 concrete", "5/6 quantities", "6/6 cost range"], told);
         using var stop = new CancellationTokenSource();
         Assert.ThrowsAny<OperationCanceledException>(() => Planner.Plan(Project(), progress: _ => stop.Cancel(), cancel: stop.Token));
     }

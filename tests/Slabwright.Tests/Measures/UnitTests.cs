@@ -38,6 +38,11 @@ public sealed class UnitTests
         { "1/°F", CoefficientOfThermalExpansion.FromPerDegreeFahrenheit(1).PerKelvin },
         { "h", Duration.FromHours(1).Seconds },
         { "d", Duration.FromDays(1).Seconds },
+        { "Btu/hft2°F", HeatTransferCoefficient.FromBtusPerHourSquareFootDegreeFahrenheit(1).WattsPerSquareMeterKelvin },
+        { "Btu/hft°F", ThermalConductivity.FromBtusPerHourFootFahrenheit(1).WattsPerMeterKelvin },
+        { "Btu/hft2", HeatFlux.FromBtusPerHourSquareFoot(1).WattsPerSquareMeter },
+        { "kJ/kg", SpecificEnergy.FromKilojoulesPerKilogram(1).JoulesPerKilogram },
+        { "kJ/mol", MolarEnergy.FromKilojoulesPerMole(1).JoulesPerMole },
     };
 
     [Theory]
@@ -59,6 +64,10 @@ public sealed class UnitTests
     [Fact]
     public void Pound_per_cubic_inch_is_psi_per_inch() =>
         Assert.Equal(0.2714471, Units.MegapascalPerMetre.FromBase(Units.Pci.ToBase(1)), 1e-6); // common conversion: 1 pci = 0.27145 MPa/m
+
+    [Fact]
+    public void A_Btu_per_pound_is_2326_joules_per_kilogram_by_definition() =>
+        Assert.Equal(2326, Units.BtuPerPound.ToBase(1), 1e-9); // UnitsNet rounds its Btu in the eighth digit
 
     [Fact]
     public void Every_unit_comes_back_to_itself() =>

@@ -4,15 +4,29 @@ using Slabwright.Core.Handbook;
 
 namespace Slabwright.Tests.Reference;
 
-/// <summary>Writes docs/joint-checks.md.</summary>
-internal static class CheckPage
+/// <summary>A page of docs that prints check rows: those whose section begins with its letter.</summary>
+/// <param name="File">File in docs.</param>
+/// <param name="Title">Title.</param>
+/// <param name="Letter">First letter of its sections; null for sections that begin with a number.</param>
+internal sealed record CheckPage(string File, string Title, char? Letter)
 {
+    /// <summary>The pages.</summary>
+    public static CheckPage[] All { get; } =
+    [
+        new("joint-checks.md", "Joint mechanics against published values", null),
+        new("concrete-checks.md", "Concrete against published values", 'C'),
+    ];
+
+    /// <summary>True when a row is printed here.</summary>
+    public bool Holds(CheckRow row) => Letter is { } letter ? row.Section[0] == letter : char.IsDigit(row.Section[0]);
+
     /// <summary>The page.</summary>
-    public static string Markdown(IReadOnlyCollection<CheckRow> rows)
+    public string Markdown(IEnumerable<CheckRow> all)
     {
+        var rows = all.Where(Holds).ToList();
         var page = new StringBuilder();
         var wrong = rows.Count(r => r.NotReproduced);
-        page.Append("# Joint mechanics against published values\n\n");
+        page.Append($"# {Title}\n\n");
         page.Append("Written by the tests from the rows they assert; do not edit (see `tests/Slabwright.Tests/Reference`). Deviations are ");
         page.Append("shares of the published value. \"From memory\" marks publications whose page was not at hand, \"worked independently\" ");
         page.Append("values computed outside this program from the statement given.\n\n");
@@ -56,7 +70,7 @@ internal static class CheckPage
 
     private static double Order(string section)
     {
-        var digits = section.Split(' ')[0];
+        var digits = section.Split(' ')[0].TrimStart('C');
         return double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : double.MaxValue;
     }
 }

@@ -53,10 +53,10 @@ public sealed partial class HouseRuleTests
         Assert.True(wrong.Length == 0, "Finish it or take it out: " + string.Join(", ", wrong));
     }
 
-    [GeneratedRegex("\"((?:ROAD|SRV|TRT|BND|JNT|QTY|HBK|JOB|STO)-\\d{3})\"")]
+    [GeneratedRegex("\"((?:ROAD|SRV|TRT|BND|JNT|QTY|HBK|JOB|STO|CON)-\\d{3})\"")]
     private static partial Regex FindingCode();
 
-    [GeneratedRegex(@"\|\s*`?((?:ROAD|SRV|TRT|BND|JNT|QTY|HBK|JOB|STO)-\d{3})`?\s*\|")]
+    [GeneratedRegex(@"\|\s*`?((?:ROAD|SRV|TRT|BND|JNT|QTY|HBK|JOB|STO|CON)-\d{3})`?\s*\|")]
     private static partial Regex DocumentedCode();
 
     [GeneratedRegex(@"\]\(([^)\s]+)\)")]
