@@ -142,6 +142,10 @@ public static class Planner
     public static ConcretePlan Concrete(Project project, ImmutableArray<Repair> repairs, CancellationToken cancel = default) =>
         project.Settings.Concrete.HasWork ? ConcretePlanner.Plan(ConcreteJobOf(project, repairs), cancel) : ConcretePlan.Empty;
 
+    /// <summary>The concrete of a project opened for questions, for the thinnest slab and the longest repair of the plan.</summary>
+    /// <param name="project">The project.</param> <param name="repairs">Repairs of its plan.</param>
+    public static ConcreteStudy ConcreteStudyOf(Project project, ImmutableArray<Repair> repairs) => ConcreteStudy.Of(ConcreteJobOf(project, repairs));
+
     /// <summary>What the look at concrete needs of a project.</summary>
     public static ConcreteJob ConcreteJobOf(Project project, ImmutableArray<Repair> repairs) => new()
     {

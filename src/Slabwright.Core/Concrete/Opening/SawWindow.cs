@@ -26,15 +26,17 @@ public sealed record SawWindow(double? From, double? FromHard, double? To, Immut
     /// The boundary of a full-depth repair is sawn before removal and is a joint already: only long repairs are sawn inside. Early limit by
     /// strength, late limit by the surface's peak (from memory); try the edge of a cut for ravelling first.
     /// </remarks>
-    /// <param name="surface">Temperatures of the surface from placing on.</param> <param name="curve">Compressive strength of the mix.</param>
+    /// <param name="surface">Temperatures of the surface from placing on.</param> <param name="curve">Strength of the mix; limits are converted where it is not compressive.</param>
     public static SawWindow Of(IReadOnlyList<ConcreteTemperature> surface, StrengthCurve curve)
     {
-        var from = curve.Scale.HoursTo(curve.MaturityFor(SoftStrength), surface);
-        var hard = curve.Scale.HoursTo(curve.MaturityFor(HardStrength), surface);
+        var soft = StrengthConversions.Needed(SoftStrength, StrengthKind.Compressive, curve.Kind);
+        var from = curve.Scale.HoursTo(curve.MaturityFor(soft.Strength), surface);
+        var hard = curve.Scale.HoursTo(curve.MaturityFor(StrengthConversions.Needed(HardStrength, StrengthKind.Compressive, curve.Kind).Strength), surface);
         var peak = surface.Where(t => t.Hours >= (from ?? double.PositiveInfinity)).Select(t => ((double Hours, double Temperature)?)(t.Hours, t.Temperature)).MaxBy(t => t!.Value.Temperature);
         double? to = peak is { } p && p.Hours < surface[^1].Hours ? p.Hours : null;
         return new(from, hard, to,
         [
+            .. curve.Kind == StrengthKind.Compressive ? Enumerable.Empty<Reason>() : [soft.Because],
             new("earliest sawing", "Compressive strength from which a cut does not ravel, by the hardness of the aggregate; scratch or saw a trial first.", Study),
             new("latest sawing", "Saw before the surface cools from its peak: the slab then shortens against its base.", Study),
         ]);

@@ -45,6 +45,9 @@ public sealed record HeatCase(ConcreteMix Mix, DateTime PlacedAt, double Placing
 
     /// <summary>Cover; null: none.</summary>
     public BlanketCover? Blanket { get; init; }
+
+    /// <summary>Length of the repair, m; null: long, nothing but a column is looked at.</summary>
+    public double? RepairLength { get; init; }
 }
 
 /// <summary>Temperatures at one place of the repair.</summary>

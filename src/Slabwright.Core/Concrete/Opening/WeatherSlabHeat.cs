@@ -19,7 +19,6 @@ public sealed class WeatherSlabHeat : ISlabHeat
     private const double Hour = 3600;
 
     private readonly ConcurrentDictionary<(DateTime Placed, double Thickness), Lazy<GroundProfile>> _before = new();
-    private readonly ConcurrentDictionary<(double Air, double Wind), WeatherSeries> _weather = new();
     private readonly WeatherSeries _forecast;
 
     /// <summary>Temperatures under some weather.</summary>
@@ -52,13 +51,19 @@ public sealed class WeatherSlabHeat : ISlabHeat
 
     /// <summary>The whole computation behind a case, for maps and balances.</summary>
     /// <param name="heatCase">The case.</param> <param name="keepFields">True to keep the whole section at each time.</param>
-    public TemperatureHistory History(HeatCase heatCase, bool keepFields = false)
+    public TemperatureHistory History(HeatCase heatCase, bool keepFields = false) => Compute(heatCase, RepairLength, keepFields);
+
+    /// <summary>The section through a repair of the length the case names, old slabs at both ends.</summary>
+    /// <param name="heatCase">The case.</param> <param name="keepFields">True to keep the whole section at each time.</param>
+    public TemperatureHistory Section(HeatCase heatCase, bool keepFields = false) => Compute(heatCase, heatCase.RepairLength, keepFields);
+
+    private TemperatureHistory Compute(HeatCase heatCase, double? length, bool keepFields)
     {
         var column = ColumnOf(heatCase);
         var before = _before.GetOrAdd((heatCase.PlacedAt, heatCase.Thickness),
             key => new(() => column.SpinUp(RunOf(heatCase, _forecast))));
         var run = RunOf(heatCase, WeatherOf(heatCase)) with { Before = before.Value, KeepFields = keepFields };
-        return RepairLength is { } length ? new SlabSection { Column = column, Length = length }.Run(run) : column.Run(run);
+        return length is { } along ? new SlabSection { Column = column, Length = along }.Run(run) : column.Run(run);
     }
 
     /// <summary>The column of a case.</summary>
@@ -88,7 +93,7 @@ public sealed class WeatherSlabHeat : ISlabHeat
 
     private WeatherSeries WeatherOf(HeatCase heatCase) => heatCase is { AirShift: 0, WindFactor: 1 }
         ? _forecast
-        : _weather.GetOrAdd((heatCase.AirShift, heatCase.WindFactor), key => _forecast.Shifted(key.Air, key.Wind));
+        : _forecast.Between(heatCase.PlacedAt, heatCase.PlacedAt.AddHours(heatCase.Hours)).Shifted(heatCase.AirShift, heatCase.WindFactor);
 
     private static SlabPlace? PlaceOf(string name) => name switch
     {

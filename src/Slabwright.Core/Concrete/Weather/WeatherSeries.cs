@@ -92,6 +92,16 @@ public sealed record WeatherSeries
     public WeatherSeries Shifted(double air, double windFactor = 1) =>
         this with { Hours = [.. Hours.Select(h => h with { Air = h.Air + air, Wind = h.Wind * windFactor })] };
 
+    /// <summary>The hours around a span alone, so that a change of them costs no more than the span.</summary>
+    /// <param name="from">Begin.</param> <param name="to">End.</param>
+    public WeatherSeries Between(DateTime from, DateTime to)
+    {
+        if (Hours.Length == 0) return this;
+        var first = Math.Clamp((int)Math.Floor(SecondsTo(from) / Hour), 0, Hours.Length - 1);
+        var end = Math.Clamp((int)Math.Ceiling(SecondsTo(to) / Hour) + 1, first + 1, Hours.Length);
+        return this with { Start = Start.AddHours(first), Hours = Hours[first..end], Spreads = Spreads.IsEmpty ? Spreads : Spreads[first..end] };
+    }
+
     /// <summary>
     /// A typical year moved to another: its first hour on 1 January. In a leap year the hours of 28 February come twice and are listed in
     /// <see cref="Gaps"/>.
