@@ -102,8 +102,32 @@ public enum FigureStyle
     /// <summary>Third curve: dash and dot.</summary>
     CurveThird,
 
+    /// <summary>Fourth curve: dotted line.</summary>
+    CurveFourth,
+
+    /// <summary>Fifth curve: long dashes.</summary>
+    CurveFifth,
+
+    /// <summary>Sixth curve: dash and two dots.</summary>
+    CurveSixth,
+
+    /// <summary>What was expected before: thin and dashed.</summary>
+    CurveBefore,
+
+    /// <summary>Edge of a band.</summary>
+    BandEdge,
+
+    /// <summary>Band between a low and a high chance.</summary>
+    ChanceBand,
+
+    /// <summary>The same where it is not held by tests.</summary>
+    ChanceBandUntested,
+
     /// <summary>A limit.</summary>
     Limit,
+
+    /// <summary>The time traffic returns.</summary>
+    Deadline,
 
     /// <summary>Column of a chart.</summary>
     Column,
