@@ -35,7 +35,7 @@ public sealed partial class CommandLineTests : IDisposable
     {
         var run = await CommandLine.Run("plan", Demo, "--out", _folder, "--today", "2026-04-01", "--no-range");
         Assert.Equal(0, run.ExitCode);
-        Assert.Contains("[1/4] treatments", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("[1/5] treatments", run.Errors, StringComparison.Ordinal);
         Assert.Contains("Bid total", run.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("Range of cost", run.Output, StringComparison.Ordinal);
     }
