@@ -49,6 +49,9 @@ public sealed record BoundaryOptions
     /// <summary>Bars by lane number; a lane not named has the dowels its rule set states and ties no end.</summary>
     public ImmutableDictionary<int, LaneBars> Bars { get; init; } = ImmutableDictionary<int, LaneBars>.Empty;
 
+    /// <summary>True to say of each boundary and face why it is where it is; false for plans nobody reads, such as those of a cost range.</summary>
+    public bool Explain { get; init; } = true;
+
     /// <summary>True to solve again without each rule.</summary>
     public bool RuleCosts { get; init; } = true;
 

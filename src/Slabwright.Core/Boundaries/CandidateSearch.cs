@@ -105,6 +105,9 @@ internal sealed class CandidateSearch
             var length = end.At - start.At;
             if (Hopeless(best, length)) return;
             if (length < _model.LeastLength(start, end)) continue;
+
+            // Neither kept nor better than a nested one, whatever neighbours' joints ask: not worth pricing.
+            if (best != long.MaxValue && best + _rate * length + _slack <= _model.Costs.Least(start, end) + _sureWeights) continue;
             _model.Costs.Price(start, end, _scratch);
             var value = _scratch.Cost + (_faceGap - _rate) * length;
             if (s == 0) Remember(_heads, first, last, value, end.At);

@@ -30,6 +30,24 @@ internal sealed class NewJoints(BoundaryProblem problem, CutRules rules)
         Split(last, to, longest, into);
     }
 
+    /// <summary>Number of new joints at the least: the kept ones, and the fewest that split the panels between them.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public long LeastCount(long from, long to)
+    {
+        Keep(from, to);
+        var longest = Longest(from, to);
+        long count = _kept.Count;
+        if (to - from <= longest) return count;
+        var last = from;
+        foreach (var joint in _kept)
+        {
+            count += (joint - last - 1) / longest;
+            last = joint;
+        }
+
+        return count + (to - last - 1) / longest;
+    }
+
     /// <summary>
     /// Joints that every repair holding a stretch has at least, and the part of it in which they stand at the same places. Kept joints
     /// are the most that fit a spacing, so a longer repair keeps no fewer; where all joints around stand apart by the least panel it

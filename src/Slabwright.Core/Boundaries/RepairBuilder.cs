@@ -14,7 +14,7 @@ internal sealed class RepairBuilder
     private readonly BoundaryProblem _problem;
     private readonly RuleSet _rules;
     private readonly BoundaryOptions _options;
-    private readonly ILookup<int, RemovalDemand> _demands;
+    private readonly Dictionary<int, RemovalDemand[]> _demands;
     private readonly CutRules[] _cuts;
     private readonly NewJoints[] _joints;
     private readonly RepairReasons _reasons;
@@ -22,7 +22,7 @@ internal sealed class RepairBuilder
     public RepairBuilder(Road road, BoundaryProblem problem, RuleSet rules, BoundaryOptions options, IEnumerable<RemovalDemand> demands)
     {
         (_road, _problem, _rules, _options) = (road, problem, rules, options);
-        _demands = demands.ToLookup(d => d.Lane);
+        _demands = demands.GroupBy(d => d.Lane).ToDictionary(g => g.Key, g => g.OrderBy(d => d.From).ToArray());
         _cuts = [.. problem.Lanes.Select(l => new CutRules(problem, l))];
         _joints = Array.ConvertAll(_cuts, c => new NewJoints(problem, c));
         _reasons = new RepairReasons(road, problem, rules);
@@ -45,7 +45,7 @@ internal sealed class RepairBuilder
         _cuts[chosen.Lane].TryCut(chosen.To, false, true, out var end);
         var inner = new List<long>();
         _joints[chosen.Lane].Find(chosen.From, chosen.To, inner);
-        var faces = new RepairFaces(_road, _problem, _rules.Joints, chosen, inner, byLane);
+        var faces = new RepairFaces(_road, _problem, _rules.Joints, chosen, inner, byLane, _options.Explain);
         var bars = _options.BarsOf(lane, _rules.Joints);
         var tied = start.Dowelled && end.Dowelled && !_problem.Lanes[chosen.Lane].Undowelled && _problem.Lanes[chosen.Lane].TiesOneEnd(chosen.From, chosen.To);
         var tieStart = tied && ShorterBefore(chosen);
@@ -57,7 +57,7 @@ internal sealed class RepairBuilder
             To = to,
             Width = lane.Width,
             Thickness = lane.SectionAt((from + to) / 2).Thickness,
-            Kind = Kind(_problem.Lanes[chosen.Lane], chosen),
+            Kind = Kind(_problem.Lanes[chosen.Lane], _cuts[chosen.Lane], chosen),
             Start = EndJoint(start, bars, tieStart),
             End = EndJoint(end, bars, tied && !tieStart),
             Intermediate = [.. inner.Select(at => InnerJoint(chosen.Lane, at, bars))],
@@ -65,12 +65,12 @@ internal sealed class RepairBuilder
             RightFace = faces.Side(left: false),
             Group = group,
             DistressIds = [.. demands.SelectMany(d => d.DistressIds).Distinct()],
-            Reasons = _reasons.Of(chosen, start, end, demands),
+            Reasons = _options.Explain ? _reasons.Of(chosen, start, end, demands) : [],
         };
     }
 
     private RemovalDemand[] Held(int lane, ChosenRepair chosen) =>
-        [.. _demands[lane].Where(d => Ticks.FromMetres(d.From) >= chosen.From && Ticks.FromMetres(d.To) <= chosen.To).OrderBy(d => d.From)];
+        [.. _demands.GetValueOrDefault(lane, []).Where(d => Ticks.FromMetres(d.From) >= chosen.From && Ticks.FromMetres(d.To) <= chosen.To)];
 
     private static RepairJoint EndJoint(Cut cut, LaneBars bars, bool tied)
     {
@@ -107,9 +107,15 @@ internal sealed class RepairBuilder
     }
 
     /// <summary>Whole slabs held: none is a repair, one a slab replacement, more a slab run.</summary>
-    private static Treatment Kind(ProblemLane lane, ChosenRepair chosen)
+    private static Treatment Kind(ProblemLane lane, CutRules rules, ChosenRepair chosen)
     {
-        var inside = lane.Joints.Count(j => j.Kind != JointKind.WorkingCrack && j.First >= chosen.From && j.Last <= chosen.To);
+        var inside = 0;
+        for (var n = rules.JointFrom(chosen.From); n < lane.Joints.Length && lane.Joints[n].At <= chosen.To; n++)
+        {
+            var joint = lane.Joints[n];
+            if (joint.Kind != JointKind.WorkingCrack && joint.First >= chosen.From && joint.Last <= chosen.To) inside++;
+        }
+
         return inside switch { < 2 => Treatment.FullDepthRepair, 2 => Treatment.SlabReplacement, _ => Treatment.SlabRun };
     }
 }

@@ -76,6 +76,30 @@ internal sealed class RepairCosts
         candidate.Cost += candidate.Weights;
     }
 
+    /// <summary>
+    /// Least cost of a repair, quickly: inner joints counted and not placed, neighbours' joints left out. Never more than
+    /// <see cref="Price"/> gives without planning weights.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public long Least(Cut start, Cut end)
+    {
+        var length = end.At - start.At;
+        return _lane.FixedCost + AreaCost(length) + EndCosts(start, end)
+            + _newJoints.LeastCount(start.At, end.At) * _lane.InnerJointCost + LiftCuts(length) * _lane.LiftCutCost
+            + LeastSide(start.At, end.At, _lane.Left) + LeastSide(start.At, end.At, _lane.Right);
+    }
+
+    private long LeastSide(long from, long to, ProblemSide side)
+    {
+        if (!side.Concrete) return side.OpenRate * (to - from);
+        var prices = _problem.Prices;
+        var facing = side.Lane >= 0 ? Facing(from, to, _problem.Lanes[side.Lane]) : to - from;
+        var face = to - from >= prices.TieFrom ? Math.Min(prices.TieRate, prices.IsolationRate) : prices.IsolationRate;
+        return (prices.CutRate + prices.SealRate + face) * facing + side.OpenRate * (to - from - facing);
+    }
+
+    private static long Facing(long from, long to, ProblemLane neighbour) => Math.Max(0, Math.Min(to, neighbour.To) - Math.Max(from, neighbour.From));
+
     private long EndCosts(Cut start, Cut end)
     {
         var dowelled = (start.Dowelled ? 1 : 0) + (end.Dowelled ? 1 : 0);
@@ -148,7 +172,7 @@ internal sealed class RepairCosts
         if (side.Lane >= 0)
         {
             var neighbour = _problem.Lanes[side.Lane];
-            facing = Math.Max(0, Math.Min(repair.To, neighbour.To) - Math.Max(repair.From, neighbour.From));
+            facing = Facing(repair.From, repair.To, neighbour);
             if (_weighed || repair.Length >= prices.TieFrom) (startLoose, endLoose) = ScanNeighbour(repair, neighbour, left);
         }
 

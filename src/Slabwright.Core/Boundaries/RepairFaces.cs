@@ -8,7 +8,7 @@ namespace Slabwright.Core.Boundaries;
 
 /// <summary>The long sides of one repair, stretch by stretch.</summary>
 internal sealed class RepairFaces(
-    Road road, BoundaryProblem problem, JointLimits limits, ChosenRepair repair, List<long> inner, ILookup<int, ChosenRepair> byLane)
+    Road road, BoundaryProblem problem, JointLimits limits, ChosenRepair repair, List<long> inner, ILookup<int, ChosenRepair> byLane, bool explain)
 {
     public ImmutableArray<FaceStretch> Side(bool left)
     {
@@ -23,17 +23,18 @@ internal sealed class RepairFaces(
     }
 
     private ImmutableArray<FaceStretch> Along(
-        ProblemLane neighbour, int index, (LongitudinalFace Face, Reason Because) closed, LaneEdge edge, bool tied)
+        ProblemLane neighbour, int index, (LongitudinalFace Face, Reason? Because) closed, LaneEdge edge, bool tied)
     {
         var breaks = new SortedSet<long> { repair.From, repair.To, neighbour.From, neighbour.To };
-        foreach (var other in byLane[index]) breaks.UnionWith([other.From, other.To]);
+        var beside = byLane[index].Where(o => o.From <= repair.To && o.To >= repair.From).ToArray();
+        foreach (var other in beside) breaks.UnionWith([other.From, other.To]);
         var places = breaks.Where(b => b >= repair.From && b <= repair.To).ToArray();
         var stretches = ImmutableArray.CreateBuilder<FaceStretch>();
         for (var n = 1; n < places.Length; n++)
         {
             var (from, to) = (places[n - 1], places[n]);
             var concrete = from >= neighbour.From && to <= neighbour.To;
-            var shared = byLane[index].Any(o => o.From <= from && to <= o.To);
+            var shared = beside.Any(o => o.From <= from && to <= o.To);
             var face = !concrete ? Open(edge) : shared ? LongitudinalFace.SharedWithRepair : closed.Face;
             stretches.Add(Stretch(from, to, face, concrete && tied, concrete && !shared ? closed.Because : null));
         }
@@ -44,31 +45,37 @@ internal sealed class RepairFaces(
     /// <summary>
     /// Against old concrete: tied where the repair is long enough and matches every joint and working crack it spans, isolated otherwise.
     /// </summary>
-    private (LongitudinalFace Face, Reason Because) Closed(ProblemSide side, bool left)
+    private (LongitudinalFace Face, Reason? Because) Closed(ProblemSide side, bool left)
     {
-        var length = new ReasonInput("length", BoundaryWords.Length(repair.To - repair.From));
-        if (limits.TieLongitudinalFrom is not { } from)
+        if (limits.TieLongitudinalFrom is null || repair.To - repair.From < problem.Prices.TieFrom)
+            return (LongitudinalFace.Isolated, explain ? NeverTied() : null);
+        var spanned = side.Lane < 0 ? null : FirstSpanned(problem.Lanes[side.Lane], left);
+        return (spanned is null ? LongitudinalFace.Tied : LongitudinalFace.Isolated, explain ? LongEnough(spanned) : null);
+    }
+
+    private ReasonInput Length => new("length", BoundaryWords.Length(repair.To - repair.From));
+
+    private Reason NeverTied() => limits.TieLongitudinalFrom is not { } from
+        ? new("side isolated", "The rule set ties no lane joint: a board stands full depth against the old concrete.", SourceRef.CommonPractice, [Length])
+        : new("side isolated", $"Shorter than {BoundaryWords.Length(from.Value)}, from which lane joints are tied: a board stands full depth against the "
+            + "old concrete.", from.Source, [Length]);
+
+    private Reason LongEnough(ProblemJoint? spanned) => spanned is not { } first
+        ? new("side tied", $"At least {BoundaryWords.Length(limits.TieLongitudinalFrom!.Value)} long, and no joint or working crack of the neighbour ends at "
+            + "its side without a joint of its own there.", limits.TieLongitudinalFrom.Source, [Length])
+        : new("side isolated", $"Spans a {BoundaryWords.Name(first.Kind)} of the next lane that no joint of the repair meets; a board keeps it from running on "
+            + "into the repair.", new SourceRef("FHWA-CPPG", "longitudinal joint", SourceStatus.FromMemory),
+            [Length, new("neighbour's joint at", BoundaryWords.Station(road, Ticks.ToMetres(first.At)))]);
+
+    /// <summary>The neighbour's first joint that ends at this side with no joint of the repair near it.</summary>
+    private ProblemJoint? FirstSpanned(ProblemLane neighbour, bool left)
+    {
+        foreach (var joint in neighbour.Joints)
         {
-            return (LongitudinalFace.Isolated, new("side isolated", "The rule set ties no lane joint: a board stands full depth against the old concrete.",
-                SourceRef.CommonPractice, [length]));
+            if (Unmatched(joint, left ? joint.AtRight : joint.AtLeft)) return joint;
         }
 
-        if (repair.To - repair.From < problem.Prices.TieFrom)
-        {
-            return (LongitudinalFace.Isolated, new("side isolated", $"Shorter than {BoundaryWords.Length(from.Value)}, from which lane joints are tied: a "
-                + "board stands full depth against the old concrete.", from.Source, [length]));
-        }
-
-        var spanned = side.Lane < 0
-            ? []
-            : problem.Lanes[side.Lane].Joints.Where(j => Unmatched(j, left ? j.AtRight : j.AtLeft)).ToArray();
-        if (spanned.Length == 0)
-            return (LongitudinalFace.Tied, new("side tied", $"At least {BoundaryWords.Length(from.Value)} long, and no joint or working crack of the "
-                + "neighbour ends at its side without a joint of its own there.", from.Source, [length]));
-        var first = spanned[0];
-        return (LongitudinalFace.Isolated, new("side isolated", $"Spans a {BoundaryWords.Name(first.Kind)} of the next lane that no joint of the repair meets; "
-            + "a board keeps it from running on into the repair.", new SourceRef("FHWA-CPPG", "longitudinal joint", SourceStatus.FromMemory),
-            [length, new("neighbour's joint at", BoundaryWords.Station(road, Ticks.ToMetres(first.At)))]));
+        return null;
     }
 
     private bool Unmatched(ProblemJoint joint, long at)

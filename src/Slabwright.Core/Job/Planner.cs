@@ -180,7 +180,7 @@ public static class Planner
     private static BoundaryResult WithDemandRules(
         Project project, ImmutableArray<TreatmentDecision> decisions, BoundaryResult boundaries, BoundaryOptions cutting, CancellationToken cancel)
     {
-        var options = cutting with { SpannedJointWeight = 0, UnmatchedEndWeight = 0 };
+        var options = cutting with { SpannedJointWeight = 0, UnmatchedEndWeight = 0, Explain = false };
         var more = DemandRuleCosts.Of(project, decisions, demands => BoundaryPlanner.Plan(
             project.Road, demands, project.RuleSet, project.Prices, project.Settings.CutStep, options, cancel).Cost);
         return boundaries with { RuleCosts = boundaries.RuleCosts.AddRange(more) };
@@ -196,6 +196,7 @@ public static class Planner
         CancellationToken cancel)
     {
         var (road, settings, rules) = (project.Road, project.Settings, project.RuleSet);
+        options = options with { Explain = false };
         return CostRangeSimulation.Run(
             new CostRangeInput(road, demands, project.Prices, settings.Trials, settings.Seed),
             sampled =>

@@ -53,6 +53,33 @@ public sealed class BoundaryLawTests
         Assert.True(Least(problem) == Least(moved), $"seed {seed}");
     });
 
+    /// <summary>The quick least cost never lies above the price, and mostly meets it: else it would leave a repair of the optimum out, or none at all.</summary>
+    [Fact]
+    public void The_quick_least_cost_of_a_repair_is_never_above_its_price()
+    {
+        var (priced, met) = (0, 0);
+        ForAll((seed, problem) =>
+        {
+            foreach (var lane in problem.Lanes)
+            {
+                var rules = new CutRules(problem, lane);
+                var costs = new RepairCosts(problem, rules);
+                var cuts = Enumerable.Range(0, 40).Select(n => problem.MarkAt(problem.MarkAtOrBefore(lane.From) + 1 + 3 * n)).ToArray();
+                foreach (var (from, to) in cuts.SelectMany((from, n) => cuts.Skip(n + 1).Select(to => (from, to))))
+                {
+                    if (!rules.TryCut(from, true, true, out var start) || !rules.TryCut(to, false, true, out var end)) continue;
+                    var candidate = new Candidate();
+                    costs.Price(start, end, candidate);
+                    var least = costs.Least(start, end);
+                    Assert.True(least <= candidate.Cost - candidate.Weights, $"seed {seed}, lane {lane.Number}, {from} to {to}");
+                    priced++;
+                    if (least == candidate.Cost - candidate.Weights) met++;
+                }
+            }
+        });
+        Assert.InRange(met, priced * 6 / 10, priced - 1);
+    }
+
     [Fact]
     public void The_same_problem_gives_the_same_plan() => ForAll((seed, problem) =>
     {
