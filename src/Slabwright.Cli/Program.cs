@@ -9,6 +9,7 @@ var root = new RootCommand("Slabwright: from a condition survey of a jointed con
     TreatmentsCommand.Build(),
     BoundariesCommand.Build(),
     JointsCommand.Build(),
+    ConcreteCommand.Build(),
     QuantitiesCommand.Build(),
     SheetsCommand.Build(),
     RulesCommand.Build(),

@@ -47,6 +47,9 @@ internal sealed class ProjectDoor
     /// <summary>The folder as typed.</summary>
     public string FolderOf(ParseResult parsed) => parsed.GetRequiredValue(_folder)!;
 
+    /// <summary>The rule set typed; null where none was.</summary>
+    public string? RuleSetOf(ParseResult parsed) => parsed.GetValue(_ruleSet);
+
     /// <summary>True where a folder was typed.</summary>
     public bool HasFolder(CommandResult result) => result.GetValue(_folder) is not null;
 

@@ -86,7 +86,7 @@ internal sealed class InputReader(HandbookEntry entry, UnitSystem system)
     {
         var unit = input.Units.In(system);
         var value = input.Default ?? Math.Clamp(unit.ToBase(1), input.Least, input.Most);
-        return $"{input.Key}=\"{MeasureText.Write(value, unit, input.Whole)}\"";
+        return $"{input.Key}=\"{MeasureText.Write(value, unit, input.Whole).Replace("Δ", "", StringComparison.Ordinal)}\"";
     }
 
     private void Add(string code, string sentence, string field, string? value, string mend) =>

@@ -59,6 +59,25 @@ public sealed record StrengthCurve
     /// <summary>Maturity at which a strength is reached; infinite when it never is.</summary>
     public double MaturityFor(double strength) => StrengthForms.Inverse(Form, Parameters.AsSpan(), strength);
 
+    /// <summary>
+    /// The same curve over another maturity: constants turned by what both gain in an hour at the reference temperature, at which specimens
+    /// are taken to have been cured.
+    /// </summary>
+    /// <param name="scale">The other maturity.</param>
+    public StrengthCurve On(MaturityScale scale)
+    {
+        if (scale == Scale) return this;
+        var ratio = scale.Rate(scale.Reference) / Scale.Rate(scale.Reference);
+        ImmutableArray<double> turned = Form switch
+        {
+            StrengthForm.Hyperbolic => [Parameters[0], Parameters[1] / ratio],
+            StrengthForm.HyperbolicFromSet => [Parameters[0], Parameters[1] / ratio, Parameters[2] * ratio],
+            StrengthForm.Exponential => [Parameters[0], Parameters[1] * ratio, Parameters[2]],
+            _ => [Parameters[0] - Parameters[1] * Math.Log10(ratio), Parameters[1]],
+        };
+        return this with { Scale = scale, Parameters = turned, FirstTested = FirstTested * ratio, LastTested = LastTested * ratio };
+    }
+
     /// <summary>True when a maturity lies before the youngest result: what the curve says there is an extrapolation.</summary>
     public bool IsBeforeFirstTested(double maturity) => maturity < FirstTested * (1 - 1e-9);
 

@@ -35,6 +35,9 @@ public sealed record ConcreteSettings
     /// <summary>Breaks of their specimens.</summary>
     public ImmutableArray<StrengthBreak> Breaks { get; init; } = [];
 
+    /// <summary>Curves stated by their constants, by mix; they win over breaks and composition.</summary>
+    public ImmutableArray<MixCurve> Stated { get; init; } = [];
+
     /// <summary>How strength is tested at opening; null: as the breaks of the mix, where the rule set allows it.</summary>
     public StrengthKind? CriterionKind { get; init; }
 

@@ -93,7 +93,8 @@ public sealed class ConcreteStudy
     {
         var heatCase = HeatCaseOf(night, mix, change);
         if (Job.Heat is null || !Covers(heatCase)) return null;
-        if (MixCurves.Of(mix, Job.Settings.Breaks, Job.Settings.Maturity, StrengthKind.Compressive).Curve is not { } curve) return null;
+        var (settings, kind) = (Job.Settings, Job.Settings.Maturity);
+        if ((Stated(settings, mix, kind) ?? MixCurves.Of(mix, settings.Breaks, kind, StrengthKind.Compressive)).Curve is not { } curve) return null;
         var surface = Job.Heat.Run(heatCase).FirstOrDefault(p => p.Place == SlabPlace.Surface);
         return surface is null ? null : Opening.SawWindow.Of(surface.History, curve);
     }
@@ -182,10 +183,15 @@ public sealed class ConcreteStudy
     /// <summary>The curve in the kind the criterion will be in: the project's, else the one most of the mix's specimens were tested in.</summary>
     private static MixCurve CurveOf(ConcreteSettings settings, ConcreteMix mix, MaturityKind kind)
     {
+        if (Stated(settings, mix, kind) is { } stated) return stated;
         var asked = settings.CriterionKind
             ?? settings.Breaks.Where(b => b.Mix == mix.Id && !b.IsCheck).GroupBy(b => b.Kind).OrderByDescending(g => g.Count()).Select(g => (StrengthKind?)g.Key).FirstOrDefault();
         return MixCurves.Of(mix, settings.Breaks, kind, asked);
     }
+
+    /// <summary>Curve stated by its constants, on a maturity function; null where none is stated.</summary>
+    private static MixCurve? Stated(ConcreteSettings settings, ConcreteMix mix, MaturityKind kind) =>
+        settings.Stated.FirstOrDefault(c => c.MixId == mix.Id) is { Curve: { } curve } known ? known with { Curve = curve.On(MixCurves.ScaleOf(mix, kind)) } : null;
 
     private static IEnumerable<Finding> Check(ConcreteJob job)
     {

@@ -10,18 +10,26 @@ public sealed record ConcretePeak(double Temperature, double Hours, SlabPlace Pl
 /// <param name="Row">The mix on the night.</param>
 /// <param name="Peak">Hottest concrete; null without a forecast.</param>
 /// <param name="Saw">When a joint inside the repair can be sawn; null without a forecast.</param>
-/// <param name="WhatIfs">The questions everyone asks; empty without a forecast.</param>
-public sealed record NightDetail(MixNight Row, ConcretePeak? Peak, SawWindow? Saw, ImmutableArray<WhatIfAnswer> WhatIfs)
+public sealed record NightDetail(MixNight Row, ConcretePeak? Peak, SawWindow? Saw)
 {
     /// <summary>Works the rest out.</summary>
     /// <param name="study">The concrete of the job.</param> <param name="row">The mix on the night.</param>
     public static NightDetail Of(ConcreteStudy study, MixNight row) => new(
         row, row.Forecast is { } forecast && study.Job.Heat is { } heat ? PeakOf(heat, forecast.Case.Heat) : null,
-        study.SawWindow(row.Night, row.Mix, NightChange.None), study.WhatIf(row.Night, row.Mix, NightChange.None));
+        row.Forecast is null ? null : study.SawWindow(row.Night, row.Mix, NightChange.None));
 
     private static ConcretePeak PeakOf(ISlabHeat heat, HeatCase heatCase)
     {
         var (place, top) = heat.Run(heatCase).Select(p => (p.Place, Top: p.History.MaxBy(t => t.Temperature))).MaxBy(p => p.Top.Temperature);
         return new(top.Temperature, top.Hours, place);
     }
+}
+
+/// <summary>The place of a repair that lags behind.</summary>
+public static class GoverningPlace
+{
+    /// <summary>The place that lags behind some hours after placing.</summary>
+    /// <param name="forecast">The forecast.</param> <param name="hours">Hours after placing.</param>
+    public static SlabPlace At(OpeningForecastResult forecast, double hours) =>
+        (forecast.Hours.LastOrDefault(h => h.Hours <= hours + 1e-9 && h.Hours > 0) ?? forecast.Hours[^1]).Governs;
 }
