@@ -44,7 +44,7 @@ internal static class ConcreteCommand
         var plan = Planner.Plan(project, new PlanOptions { Studies = false, Range = false }, cancel: cancel);
         var study = Planner.ConcreteStudyOf(project, plan.Boundaries.Repairs);
         ImmutableArray<Finding> all = [.. project.Findings, .. findings, .. plan.Concrete.Findings];
-        //NIGHT        if (options.IsNight(parsed)) return ConcreteNight.Run(report, options, parsed, study, words, all);
+        if (options.IsNight(parsed)) return ConcreteNight.Run(report, options, parsed, study, words, all);
         if (options.ChecksCurve(parsed)) return ConcreteCurves.Run(report, study, words, all);
 
         report.Line($"{project.Name}: {plan.Concrete.MixNights.Select(r => r.Mix.Id).Distinct().Count()} mixes on {plan.Concrete.MixNights.Select(r => r.Night).Distinct().Count()} nights, "

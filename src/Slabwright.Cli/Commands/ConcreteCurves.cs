@@ -24,7 +24,7 @@ internal static class ConcreteCurves
             foreach (var check in result.Checks)
             {
                 table.Add(mix, string.Create(CultureInfo.InvariantCulture, $"{check.Break.Hours:0.#} h"), string.Create(CultureInfo.InvariantCulture, $"{check.Maturity:0.#} {curve.Scale.Unit}"),
-                    words.Strength(check.Break.Strength), words.Strength(check.Expected), (100 * check.Deviation).ToString("+0.0 %;−0.0 %;0.0 %", CultureInfo.InvariantCulture));
+                    words.Strength(check.Break.Strength), words.Strength(check.Expected), (100 * check.Deviation).ToString("+0.0;−0.0;0.0", CultureInfo.InvariantCulture) + " %");
             }
         }
 

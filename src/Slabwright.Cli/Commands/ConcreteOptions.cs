@@ -9,7 +9,7 @@ namespace Slabwright.Cli.Commands;
 internal sealed class ConcreteOptions
 {
     private static readonly string[] AskedOfProject = ["night", "mix", "open-by", "confidence"];
-    private static readonly string[] NightTexts = ["readings", "repair", "columns", "specimens", "by", "at", "override", "record"];
+    private static readonly string[] NightTexts = ["readings", "repair", "columns", "specimens", "by", "at", "override"];
 
     private readonly Option<bool> _byHand = new("--by-hand") { Description = "Without a project: mixes, weather and slab from the options below." };
     private readonly Option<bool> _si = new("--si") { Description = "By hand: bare numbers and results in SI units." };
@@ -32,7 +32,6 @@ internal sealed class ConcreteOptions
         Add("by", "The night: who decides.");
         Add("at", "The night: clock time of the decision; the last reading when left out.");
         Add("override", "The night: reason to open although something is missing.");
-        Add("record", "The night: file for the record of the decision, PDF.");
         foreach (var text in ConcreteByHand.Texts.Where(t => t.Key != NightQuestions.BlanketKey))
             Add(text.Key, $"{(AskedOfProject.Contains(text.Key) || text.Key == NightQuestions.PlacedKey ? "" : "By hand: ")}{text.Name}{(text.Default is null ? "" : $"; if not given: {text.Default}")}. E.g. \"{text.Example}\".");
         foreach (var number in ConcreteByHand.Numbers) Add(number.Key, Describe(number));
@@ -127,9 +126,9 @@ internal sealed class ConcreteOptions
                 if (!Given(result, key)) result.AddError($"The night needs --{key}, e.g. --{key} {example}.");
         }
 
-        foreach (var key in new[] { "repair", "columns", "by", "at", "override", "record" }.Where(k => !night && Given(result, k)))
+        foreach (var key in new[] { "repair", "columns", "by", "at", "override" }.Where(k => !night && Given(result, k)))
             result.AddError($"--{key} goes with --readings, --specimens or --decide.");
-        foreach (var key in new[] { "by", "override", "record" }.Where(k => night && !result.GetValue(_decide) && Given(result, k)))
+        foreach (var key in new[] { "by", "override" }.Where(k => night && !result.GetValue(_decide) && Given(result, k)))
             result.AddError($"--{key} goes with --decide.");
     }
 

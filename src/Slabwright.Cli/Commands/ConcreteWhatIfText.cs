@@ -33,9 +33,13 @@ internal static class ConcreteWhatIfText
         var cells = plan.MixNights.Where(r => r.Forecast is not null)
             .SelectMany(r => changes.Where(c => c.Change.Blanket is null || !ReferenceEquals(changes, Usual) || (c.Change.Blanket.Cover is null) == blanketed).Select(c => (r.Night, r.Mix, c.Name, c.Change))).ToArray();
         return [.. cells.AsParallel().AsOrdered().WithCancellation(cancel).Select(c =>
-            study.Answer(c.Night, c.Mix, NightChange.None) is { } plain && study.Answer(c.Night, c.Mix, c.Change) is { } changed
-                ? new ChangedNight(c.Night, c.Mix, c.Name, plain, changed, study.LastPlacing(c.Night, c.Mix, c.Change))
+            study.Answer(c.Night, c.Mix, NightChange.None) is { } plain && study.Answer(From(c.Night, c.Change), c.Mix, c.Change) is { } changed
+                ? new ChangedNight(c.Night, c.Mix, c.Name, plain, changed, study.LastPlacing(From(c.Night, c.Change), c.Mix, c.Change))
                 : null).OfType<ChangedNight>()];
+
+        // An evening hour before the closure begins is meant as it is typed, not as that of the next day.
+        static WorkNight From(WorkNight night, NightChange change) =>
+            change.PlacedAt is { Hour: >= 12 } at && at < night.PlacingFrom && night.PlacingFrom.Hour >= 12 ? night with { PlacingFrom = at } : night;
     }
 
     /// <summary>A table for each night.</summary>

@@ -53,6 +53,7 @@ public sealed partial class CommandLineTests : IDisposable
     [InlineData("treatments")]
     [InlineData("boundaries")]
     [InlineData("joints")]
+    [InlineData("concrete")]
     [InlineData("quantities")]
     public async Task Each_step_has_a_verb_for_people_and_for_scripts(string verb)
     {
@@ -113,6 +114,12 @@ public sealed partial class CommandLineTests : IDisposable
     [InlineData("joints")]
     [InlineData("joints", "folder", "--by-hand", "--thickness", "10 in")]
     [InlineData("joints", "folder", "--thickness", "10 in")]
+    [InlineData("concrete")]
+    [InlineData("concrete", "folder", "--by-hand", "--thickness", "10 in")]
+    [InlineData("concrete", "folder", "--cement", "900 lb/yd3")]
+    [InlineData("concrete", "folder", "--readings", "night.csv")]
+    [InlineData("concrete", "folder", "--by", "A. Mason")]
+    [InlineData("concrete", "--by-hand", "--decide")]
     [InlineData("fly")]
     public async Task A_wrong_command_line_ends_with_code_2_and_a_sentence(params string[] arguments)
     {
@@ -179,7 +186,7 @@ public sealed partial class CommandLineTests : IDisposable
         var page = await File.ReadAllTextAsync(Path.Combine(SourceTree.Root, "docs", "command-line.md"), TestContext.Current.CancellationToken);
         var help = await CommandLine.Run("--help");
         var verbs = Verb().Matches(help.Output[help.Output.IndexOf("Commands:", StringComparison.Ordinal)..]).Select(m => m.Groups[1].Value).ToArray();
-        Assert.Equal(9, verbs.Length);
+        Assert.Equal(10, verbs.Length);
         Assert.All(verbs, v => Assert.Contains($"`{v} ", page.Replace($"`{v}`", $"`{v} `", StringComparison.Ordinal), StringComparison.Ordinal));
         var codes = File.ReadAllText(Path.Combine(SourceTree.Root, "src", "Slabwright.Cli", "ExitCode.cs"));
         Assert.All(Code().Matches(codes), m => Assert.Contains($"| {m.Groups[2].Value} | {m.Groups[1].Value} |", page, StringComparison.Ordinal));
