@@ -13,8 +13,10 @@ public class ConcreteByHandTests
 
     private static readonly string[] Night = ["thickness", "10 in", "night", "2026-05-04", "low", "52 °F", "high", "72 °F", "trials", "400"];
 
+    private static HandConcrete Given(Dictionary<string, string> texts) => ConcreteByHand.Evaluate(texts, cancel: TestContext.Current.CancellationToken);
+
     private static HandConcrete Of(params string[] more) =>
-        ConcreteByHand.Evaluate(Night.Concat(more).Chunk(2).GroupBy(p => p[0]).ToDictionary(g => g.Key, g => g.Last()[1]));
+        Given(Night.Concat(more).Chunk(2).GroupBy(p => p[0]).ToDictionary(g => g.Key, g => g.Last()[1]));
 
     [Fact]
     public void The_question_in_quotes_is_answered()
@@ -89,7 +91,7 @@ public class ConcreteByHandTests
     {
         var cold = Of("mix", "Class FS", "breaks", Breaks, "night", "2026-05-04; 2026-05-05 30 °F to 72 °F").Plan.MixNights;
         Assert.True(cold[1].OpensAt!.Value.TimeOfDay > cold[0].OpensAt!.Value.TimeOfDay);
-        var typed = ConcreteByHand.Evaluate(new Dictionary<string, string>
+        var typed = Given(new Dictionary<string, string>
         {
             ["thickness"] = "10 in", ["night"] = "2026-05-04", ["mix"] = "Class FS", ["breaks"] = Breaks, ["trials"] = "400", ["clock-ahead"] = "1 h",
             ["forecast"] = "22:00 58 °F 70 % 5 mph 20 %; 2:00 52 °F 80 %; 14:00 70 °F 45 %",
@@ -143,9 +145,9 @@ public class ConcreteByHandTests
     [Fact]
     public void Nothing_given_names_everything_that_must_be_and_a_forecast_that_cannot_be_read_is_named()
     {
-        var nothing = ConcreteByHand.Evaluate(new Dictionary<string, string>());
+        var nothing = Given(new Dictionary<string, string>());
         Assert.Equal(["thickness", "low", "high", "night"], nothing.Findings.Where(f => f.Code == "HBK-002").Select(f => f.Place.Field));
-        var odd = ConcreteByHand.Evaluate(new Dictionary<string, string> { ["thickness"] = "10 in", ["night"] = "2026-05-04", ["mix"] = "Class FS", ["forecast"] = "22:00 warm" });
+        var odd = Given(new Dictionary<string, string> { ["thickness"] = "10 in", ["night"] = "2026-05-04", ["mix"] = "Class FS", ["forecast"] = "22:00 warm" });
         Assert.Contains(odd.Findings, f => f is { Code: "CON-134", Level: FindingLevel.Error });
         var twice = Of("mix", "Class FS", "forecast", "22:00 58 °F; 5:00 50 °F");
         Assert.Contains(twice.Findings, f => f is { Code: "CON-137", Level: FindingLevel.Error });
