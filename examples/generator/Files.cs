@@ -26,6 +26,8 @@ internal static class Files
 
     public static string Text(double value, int decimals) => value.ToString("0." + new string('0', decimals), CultureInfo.InvariantCulture);
 
+    public static string Moment(DateTime time) => time.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
     /// <summary>A number with as few decimals as it needs, at most the given; empty for none.</summary>
     public static string Short(double? value, int decimals) => value is null ? "" : value.Value.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
 }

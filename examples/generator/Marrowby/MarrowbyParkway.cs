@@ -20,6 +20,7 @@ public static class MarrowbyParkway
         RoadFiles.Write(folder);
         Files.Write(folder, "prices.csv", PriceTable.Text());
         MixTables.Write(folder);
+        NightTables.Write(folder);
         Files.Write(folder, "traffic_hourly.csv", HourlyFiles.Traffic());
         Files.Write(folder, "weather_hourly.csv", HourlyFiles.Weather());
         var road = ReadRoad(folder);

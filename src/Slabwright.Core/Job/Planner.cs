@@ -153,6 +153,8 @@ public static class Planner
         Rows = project.RuleSet.Opening,
         Thickness = ThinnestOf(project, repairs),
         Length = repairs.Select(r => r.To - r.From).DefaultIfEmpty(0).Max(),
+        ShortestLength = repairs.Select(r => r.To - r.From).DefaultIfEmpty(0).Min(),
+        Traffic = EarlyTrafficLoads.Of(project.Road, project.Settings.Joints),
         Weather = project.Weather,
     };
 

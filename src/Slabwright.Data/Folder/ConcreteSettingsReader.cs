@@ -22,6 +22,7 @@ internal static class ConcreteSettingsReader
             PlacingTemperature = fields.Measure("placing_temperature", FieldKind.Temperature, 0, 45),
             ClockAhead = fields.Number("clock_ahead_h", -2, 2) ?? 0,
             Blanket = Blanket(fields),
+            Form = Form(fields),
             Spread = Spread(fields, plain.Spread),
             Maturity = (fields.Has("maturity") ? fields.Word<MaturityKind>("maturity") : null) ?? plain.Maturity,
             Trials = fields.Whole("trials", 100, 1_000_000) ?? plain.Trials,
@@ -39,6 +40,13 @@ internal static class ConcreteSettingsReader
         var resistance = blanket.Number("resistance_m2k_per_w", 0.01, 5, required: true);
         if (to <= from) blanket.Bad("CON-071", "The blanket is taken off before it is laid.", "to_h", null, "Give hours after placing, the laying first.");
         return resistance is null || to <= from ? null : new BlanketCover(from, to, resistance.Value);
+    }
+
+    private static EdgeFormCover? Form(JsonFields fields)
+    {
+        if (!fields.Has("form") || fields.Object("form") is not { } form) return null;
+        var plain = new EdgeFormCover(double.PositiveInfinity, 0.15);
+        return new EdgeFormCover(form.Number("strip_h", 0, 1000) ?? plain.StripHours, form.Number("resistance_m2k_per_w", 0.001, 5) ?? plain.Resistance, form.Length("width", 0.5, 10) ?? plain.Width);
     }
 
     private static OpeningSpread Spread(JsonFields fields, OpeningSpread plain) =>

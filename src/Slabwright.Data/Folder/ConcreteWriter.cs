@@ -44,7 +44,7 @@ internal static class ConcreteWriter
 
     public static void Settings(Utf8JsonWriter json, ConcreteSettings settings, UnitSystem units)
     {
-        if (settings with { Mixes = [], Breaks = [] } == ConcreteSettings.Default) return;
+        if (settings with { Mixes = [], Breaks = [], HeatCurves = [], IngredientPrices = [], Worked = [] } == ConcreteSettings.Default) return;
         json.WriteStartObject("concrete");
         if (settings.CriterionKind is { } kind) json.WriteString("criterion", TradeWords.Of(kind));
         Measure(json, "opening_strength", FieldKind.Strength, settings.CriterionStrength, units);
@@ -53,6 +53,7 @@ internal static class ConcreteWriter
         Measure(json, "placing_temperature", FieldKind.Temperature, settings.PlacingTemperature, units);
         if (settings.ClockAhead != 0) json.WriteNumber("clock_ahead_h", settings.ClockAhead);
         Blanket(json, settings.Blanket);
+        Form(json, settings.Form, units);
         json.WriteStartObject("spread");
         json.WriteNumber("air_k", settings.Spread.Air);
         json.WriteNumber("placing_k", settings.Spread.Placing);
@@ -73,6 +74,18 @@ internal static class ConcreteWriter
         json.WriteNumber("from_h", blanket.FromHours);
         if (double.IsFinite(blanket.ToHours)) json.WriteNumber("to_h", blanket.ToHours);
         json.WriteNumber("resistance_m2k_per_w", blanket.Resistance);
+        json.WriteEndObject();
+    }
+
+    private static void Form(Utf8JsonWriter json, EdgeFormCover? form, UnitSystem units)
+    {
+        if (form is null) return;
+        json.WriteStartObject("form");
+        if (double.IsFinite(form.StripHours)) json.WriteNumber("strip_h", form.StripHours);
+        json.WriteNumber("resistance_m2k_per_w", form.Resistance);
+        var unit = new FolderUnits(units).LongUnit;
+        json.WritePropertyName($"width_{unit.Symbol}");
+        json.WriteRawValue(ExactNumber.Write(form.Width, unit));
         json.WriteEndObject();
     }
 

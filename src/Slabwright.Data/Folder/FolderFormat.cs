@@ -23,6 +23,9 @@ public enum FieldKind
     /// <summary>An hour as 2026-04-01T22:00.</summary>
     Hour,
 
+    /// <summary>A time of a clock as 2026-04-01 22:05, seconds where they matter.</summary>
+    Moment,
+
     /// <summary>A length; the name ends in its unit.</summary>
     Length,
 
@@ -40,6 +43,9 @@ public enum FieldKind
 
     /// <summary>A speed; the name ends in its unit.</summary>
     Speed,
+
+    /// <summary>Heat of a mass of cementitious material; the name ends in its unit.</summary>
+    Heat,
 }
 
 /// <summary>One column of a folder file.</summary>
@@ -57,7 +63,7 @@ public sealed record FolderColumn(string Name, FieldKind Kind, bool Required, st
     {
         FieldKind.Length => [.. LengthUnits.Select(u => $"{Name}_{u}")],
         FieldKind.Place => [.. PlaceUnits.Select(u => $"{Name}_{u}")],
-        FieldKind.Content or FieldKind.Strength or FieldKind.Temperature or FieldKind.Speed => [.. FolderMeasures.Of(Kind).Select(m => $"{Name}_{m.Suffix}")],
+        FieldKind.Content or FieldKind.Strength or FieldKind.Temperature or FieldKind.Speed or FieldKind.Heat => [.. FolderMeasures.Of(Kind).Select(m => $"{Name}_{m.Suffix}")],
         _ => [Name],
     };
 }
@@ -204,6 +210,52 @@ public static class FolderFormat
         new("pulse_velocity", FieldKind.Speed, false, "Pulse velocity before it was broken."),
     ]);
 
+    /// <summary>Heat measured on mixes.</summary>
+    public static FolderFile HeatCurves { get; } = new("heat_curves.csv", false, "Heat of mixes measured in a calorimeter at a steady temperature, one row a reading. A curve is fitted to it and goes before what composition tells; special rapid cements and non-chloride accelerators need it.",
+    [
+        new("mix", FieldKind.Text, true, "Mix it was measured on."),
+        new("age_h", FieldKind.Number, true, "Time since mixing, h."),
+        new("heat", FieldKind.Heat, true, "Heat freed since mixing, for each mass of cementitious material."),
+        new("bath_temp", FieldKind.Temperature, true, "Temperature of the calorimeter; two of them 8 K (15 °F) apart also give the activation energy."),
+    ]);
+
+    /// <summary>Prices of ingredients.</summary>
+    public static FolderFile IngredientPrices { get; } = new("ingredient_prices.csv", false, "Prices of ingredients, for mixes without a delivered price. One of the prices in each row; water without a row costs nothing.",
+    [
+        new("ingredient", FieldKind.Words, true, "Ingredient."),
+        new("cement_kind", FieldKind.Words, false, "Cement the price holds for; empty: every cement without its own."),
+        new("price_per_kg", FieldKind.Number, false, "Price of a kilogram, currency of project.json."),
+        new("price_per_t", FieldKind.Number, false, "Price of 1,000 kg."),
+        new("price_per_lb", FieldKind.Number, false, "Price of a pound."),
+        new("price_per_ton", FieldKind.Number, false, "Price of 2,000 lb."),
+    ]);
+
+    /// <summary>Readings of the nights worked.</summary>
+    public static FolderFile NightReadings { get; } = new("night_readings.csv", false, "Concrete temperatures of the nights worked, one row a reading, clock times of the project. Any logger's file can be brought into this form.",
+    [
+        new("night", FieldKind.Day, true, "Day on which the night began, as in project.json."),
+        new("repair", FieldKind.Text, true, "Repair, or a name of the placement."),
+        new("mix", FieldKind.Text, true, "Mix placed."),
+        new("placed_at", FieldKind.Moment, true, "When it was placed, as 2026-05-04 22:10."),
+        new("probe", FieldKind.Text, true, "Name of the probe."),
+        new("place", FieldKind.Words, true, "Where it sits."),
+        new("at", FieldKind.Moment, true, "When it was read."),
+        new("temperature", FieldKind.Temperature, false, "Concrete temperature; empty where the sensor gave none."),
+        new("factor_c_h", FieldKind.Number, false, "Temperature–time factor the logger showed, °C·h."),
+    ]);
+
+    /// <summary>Specimens of the nights worked.</summary>
+    public static FolderFile NightSpecimens { get; } = new("night_specimens.csv", false, "Specimens kept with the slab and broken on the nights worked.",
+    [
+        new("night", FieldKind.Day, true, "Day on which the night began."),
+        new("repair", FieldKind.Text, true, "Repair, as in night_readings.csv."),
+        new("kind", FieldKind.Words, true, "How it was tested."),
+        new("age_h", FieldKind.Number, true, "Age, h."),
+        new("strength", FieldKind.Strength, true, "Strength."),
+        new("curing_temp", FieldKind.Temperature, false, "Mean temperature it was kept at; this or the factor."),
+        new("factor_c_h", FieldKind.Number, false, "Temperature–time factor its logger showed, °C·h."),
+    ]);
+
     /// <summary>The centre line piece by piece.</summary>
     public static FolderFile Pieces { get; } = new("alignment.csv", false, "The centre line piece by piece, for a project without a LandXML or GeoJSON file; project.json names it.",
     [
@@ -239,11 +291,18 @@ public static class FolderFormat
         new("cloud_share", FieldKind.Number, false, "Cloud cover, 0 to 1."),
         new("rain_in", FieldKind.Number, false, "Rain in the hour, in; or rain_mm."),
         new("rain_mm", FieldKind.Number, false, "Rain in the hour, mm."),
+        new("air_temp_sd_f", FieldKind.Number, false, "How far a forecast of the air may be off, standard deviation, °F; or air_temp_sd_c. Where given it goes before the spread of project.json."),
+        new("air_temp_sd_c", FieldKind.Number, false, "The same, K."),
+        new("humidity_sd_share", FieldKind.Number, false, "The same of the humidity, 0 to 1."),
+        new("wind_sd_mph", FieldKind.Number, false, "The same of the wind, mph; or wind_sd_m_per_s."),
+        new("wind_sd_m_per_s", FieldKind.Number, false, "The same, m/s."),
+        new("sun_sd_share", FieldKind.Number, false, "The same of the sun, share of its forecast."),
+        new("cloud_sd_share", FieldKind.Number, false, "The same of the cloud, 0 to 1."),
     ]);
 
     /// <summary>Files that are checked and kept for later steps.</summary>
     public static ImmutableArray<FolderFile> Kept { get; } = [TrafficHourly, WeatherHourly];
 
     /// <summary>All files read as plain tables, in reading order.</summary>
-    public static ImmutableArray<FolderFile> Files { get; } = [Lanes, Joints, Sections, EarlierRepairs, Features, NoCutZones, Prices, Overrides, Mixes, Breaks, Pieces, TrafficHourly, WeatherHourly];
+    public static ImmutableArray<FolderFile> Files { get; } = [Lanes, Joints, Sections, EarlierRepairs, Features, NoCutZones, Prices, Overrides, Mixes, Breaks, HeatCurves, IngredientPrices, NightReadings, NightSpecimens, Pieces, TrafficHourly, WeatherHourly];
 }

@@ -40,6 +40,8 @@ public static class FolderMeasures
     private static readonly ImmutableArray<FolderMeasure> Temperatures = [new("c", Units.Celsius), new("f", Units.Fahrenheit)];
     private static readonly ImmutableArray<FolderMeasure> Speeds = [new("m_per_s", Units.MetrePerSecond), new("ft_per_s", new Unit("ft/s", Dimension.Speed, 0.3048))];
 
+    private static readonly ImmutableArray<FolderMeasure> Heats = [new("kj_per_kg", new Unit("kJ/kg", Dimension.None, 1000)), new("btu_per_lb", new Unit("Btu/lb", Dimension.None, 2326))];
+
     /// <summary>Units of a kind of field; empty for kinds without such units.</summary>
     public static ImmutableArray<FolderMeasure> Of(FieldKind kind) => kind switch
     {
@@ -47,6 +49,7 @@ public static class FolderMeasures
         FieldKind.Strength => Strengths,
         FieldKind.Temperature => Temperatures,
         FieldKind.Speed => Speeds,
+        FieldKind.Heat => Heats,
         _ => [],
     };
 

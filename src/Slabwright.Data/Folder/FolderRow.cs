@@ -70,6 +70,15 @@ internal sealed class FolderRow(FolderTable table, int line, string[] cells, Fol
         return null;
     }
 
+    public DateTime? Moment(string name)
+    {
+        var text = Text(name);
+        if (text.Length == 0) return null;
+        if (DateTime.TryParseExact(text, ["yyyy-MM-dd HH:mm", "yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd HH:mm:ss", "yyyy-MM-dd'T'HH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment)) return moment;
+        Bad("ROAD-090", "The hour cannot be read.", name, text, "Write the time as 2026-04-01 22:05.");
+        return null;
+    }
+
     /// <summary>A length in metres, from the one header of the column that is filled.</summary>
     public double? Length(string name)
     {

@@ -19,7 +19,8 @@ internal static class HourlyReader
     [
         new("volume_veh_per_h", 0, 30_000), new("truck_share", 0, 1), new("air_temp_f", -80, 140), new("air_temp_c", -60, 60),
         new("humidity_share", 0, 1), new("wind_mph", 0, 250), new("wind_m_per_s", 0, 110), new("sun_w_per_m2", 0, 1_500), new("cloud_share", 0, 1),
-        new("rain_in", 0, 15), new("rain_mm", 0, 400),
+        new("rain_in", 0, 15), new("rain_mm", 0, 400), new("air_temp_sd_f", 0, 40), new("air_temp_sd_c", 0, 22), new("humidity_sd_share", 0, 1),
+        new("wind_sd_mph", 0, 60), new("wind_sd_m_per_s", 0, 27), new("sun_sd_share", 0, 1), new("cloud_sd_share", 0, 1),
     ];
 
     private readonly record struct Limit(string Column, double Least, double Most, bool Required = false);

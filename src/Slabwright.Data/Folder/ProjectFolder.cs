@@ -72,6 +72,9 @@ public static class ProjectFolder
         var prices = PriceReader.Read(path, head, findings);
         var files = SurveyChoice.Read(file, path);
         var mixes = MixReader.Read(path, head, findings);
+        var heats = HeatCurveReader.Heats(path, mixes.Mixes, findings);
+        var ingredients = HeatCurveReader.Prices(path, findings);
+        var worked = NightReader.Read(path, findings);
         HourlyReader.Check(path, findings);
         var weather = ProjectWeather.Read(path, findings);
         file.Unread();
@@ -91,7 +94,10 @@ public static class ProjectFolder
             Prices = prices,
             Overrides = OverrideReader.Read(path, head.Scene, survey, findings),
             Weather = weather,
-            Settings = head.Settings with { Concrete = head.Settings.Concrete with { Mixes = mixes.Mixes, Breaks = mixes.Breaks } },
+            Settings = head.Settings with
+            {
+                Concrete = head.Settings.Concrete with { Mixes = mixes.Mixes, Breaks = mixes.Breaks, HeatCurves = heats, IngredientPrices = ingredients, Worked = worked },
+            },
         };
     }
 

@@ -31,6 +31,10 @@ internal static class ProjectWriter
         var concrete = project.Settings.Concrete;
         if (!concrete.Mixes.IsEmpty) Text(folder, FolderFormat.Mixes.Name, ConcreteWriter.Mixes(concrete, project.UnitSystem));
         if (!concrete.Breaks.IsEmpty) Text(folder, FolderFormat.Breaks.Name, ConcreteWriter.Breaks(concrete, project.UnitSystem));
+        if (!concrete.HeatCurves.IsEmpty) Text(folder, FolderFormat.HeatCurves.Name, NightWriter.Heats(concrete, project.UnitSystem));
+        if (!concrete.IngredientPrices.IsEmpty) Text(folder, FolderFormat.IngredientPrices.Name, NightWriter.Prices(concrete));
+        if (concrete.Worked.Any(w => w.Readings.Probes.Any(p => !p.Readings.IsEmpty))) Text(folder, FolderFormat.NightReadings.Name, NightWriter.Readings(concrete, project.UnitSystem));
+        if (concrete.Worked.Any(w => !w.Specimens.IsEmpty)) Text(folder, FolderFormat.NightSpecimens.Name, NightWriter.Specimens(concrete, project.UnitSystem));
         Text(folder, "survey.csv", SurveyWriter.Survey(project.Survey, units));
         Text(folder, "cores.csv", SurveyWriter.Cores(project.Survey, units));
         if (project.Road.Alignment is { } alignment) Text(folder, FolderFormat.Pieces.Name, PieceTable.Write(alignment));

@@ -1,4 +1,5 @@
 using Slabwright.Core.Concrete.Maturity;
+using Slabwright.Core.Concrete.Mixes;
 using Slabwright.Core.Concrete.Opening;
 using Slabwright.Core.Job;
 using Slabwright.Data.Folder;
@@ -54,6 +55,13 @@ public sealed class ConcreteFolderTests
     [InlineData("mixes.csv", "0.055", "0.55", "ROAD-009", "air_share")]
     [InlineData("mixes.csv", "type iii,710", "type six,710", "ROAD-008", "cement_kind")]
     [InlineData("mixes.csv", ",979,", ",1400,", "CON-010", "fine")]
+    [InlineData("heat_curves.csv", "FAST,1,", "FASTER,1,", "CON-073", "mix")]
+    [InlineData("heat_curves.csv", "FAST,2,", "FAST,two,", "ROAD-007", "age_h")]
+    [InlineData("night_readings.csv", "2-011,FAST,2026-05-04 22:10,P1,mid depth,2026-05-04 22:40", "2-011,FAST,2026-05-04 22:10,P1,half way down,2026-05-04 22:40", "ROAD-008", "place")]
+    [InlineData("night_readings.csv", "2-011,FAST,2026-05-04 22:10,P1,mid depth,2026-05-04 22:40", "2-011,FAST,2026-05-04 22:10,P1,mid depth,at 22:40", "ROAD-090", "at")]
+    [InlineData("night_readings.csv", "2-011,FAST,2026-05-04 22:10,P1,mid depth,2026-05-04 22:40", "2-011,FAST,2026-05-14 22:10,P1,mid depth,2026-05-04 22:40", "CON-076", "placed_at")]
+    [InlineData("night_specimens.csv", "2026-05-04,2-011,compressive,4.5,2420", "2026-05-04,2-010,compressive,4.5,2420", "CON-077", "repair")]
+    [InlineData("night_specimens.csv", "compressive,4.5,2420,,158", "compressive,4.5,2420,,", "CON-078", "curing_temp")]
     [InlineData("breaks.csv", "FAST,compressive,3,870", "FASTER,compressive,3,870", "CON-073", "mix")]
     [InlineData("breaks.csv", "NIGHT,compressive,4,430", "NIGHT,compressive,4,twelve", "ROAD-007", "strength_psi")]
     [InlineData("project.json", "\"confidence\": 0.95", "\"confidence\": 1.95", "ROAD-009", "concrete.confidence")]
@@ -71,13 +79,53 @@ public sealed class ConcreteFolderTests
     }
 
     [Fact]
+    public void The_demo_night_is_read_with_its_faulty_probe_named_and_moves_the_forecast()
+    {
+        var project = ProjectFolder.Read(Demo, Today).Project!;
+        var plan = Planner.Concrete(project, Planner.Plan(project, PlanOptions.Whole with { Studies = false, Range = false, Concrete = false }, null, TestContext.Current.CancellationToken).Boundaries.Repairs, TestContext.Current.CancellationToken);
+        var night = Assert.Single(plan.Nights);
+        Assert.NotNull(night.Forecast);
+        Assert.Equal("FAST", night.Mix.Id);
+        Assert.Equal(2, night.Worked.Specimens.Length);
+        Assert.Equal(["P1", "P2"], night.Checked.Probes.Where(p => p.Trusted && night.Forecast!.Readings.Any(r => r.Name == p.Name)).Select(p => p.Name).Take(2));
+        Assert.Contains(plan.Findings, f => f is { Code: "CON-045", Place: { File: "night_readings.csv", Row: > 20 } });
+        Assert.NotEqual(night.PriorOpensAt, night.OpensAt);
+        Assert.Contains(night.Evidence, e => e.AtGoverningPlace);
+        Assert.DoesNotContain(plan.Findings, f => f.Code == "CON-038" && f.Place.Field == "FAST");
+        Assert.Contains(plan.Findings, f => f.Code == "CON-038" && f.Place.Field == "NIGHT");
+        TestContext.Current.TestOutputHelper?.WriteLine($"night: prior {night.PriorOpensAt} now {night.OpensAt} air {night.Forecast!.Now.Air:0.0} placing {night.Forecast.Now.Placing:0.0} lot {night.Forecast.Lot}");
+        foreach (var e in night.Evidence) TestContext.Current.TestOutputHelper?.WriteLine(e.Sentence);
+    }
+
+    [Fact]
+    public void Prices_of_ingredients_and_a_forecast_with_spread_are_read()
+    {
+        using var folder = TemporaryFolder.CopyOf(Demo);
+        File.WriteAllText(Path.Combine(folder.Path, "ingredient_prices.csv"), "ingredient,cement_kind,price_per_t,price_per_lb\ncement,,150,\ncement,type iii,190,\ncoarse,,24,\nfine,,20,\naccelerator,,,0.9\ncoarse,,25,\nfine,type i,25,\nwater,,1,1\n");
+        var weather = Path.Combine(folder.Path, "weather_hourly.csv");
+        var lines = File.ReadAllLines(weather);
+        File.WriteAllLines(weather, lines.Select((l, i) => l + (i == 0 ? ",air_temp_sd_f" : ",5.4")));
+        folder.Change("mixes.csv", ",176", ",");
+        var read = ProjectFolder.Read(folder.Path, Today);
+        Assert.Equal(["ROAD-018", "CON-079", "ROAD-017"], read.Findings.Where(f => f.Place.File == "ingredient_prices.csv").Select(f => f.Code));
+        Assert.DoesNotContain(read.Findings, f => f.Place.File == "weather_hourly.csv");
+        var concrete = read.Project!.Settings.Concrete;
+        Assert.Equal(0.9m / 0.45359237m, concrete.IngredientPrices.Single(p => p.Ingredient == Ingredient.Accelerator).PerKilogram, 6);
+        var early = Planner.Concrete(read.Project, [], TestContext.Current.CancellationToken).MixNights.First(m => m.Mix.Id == "EARLY");
+        var mix = early.Mix;
+        Assert.Equal(decimal.Round((decimal)mix.Cement * 0.19m + (decimal)mix.Coarse * 0.024m + (decimal)mix.Fine * 0.02m, 2), early.CostPerCubicMetre);
+        Assert.Equal(3, early.Forecast!.Case.Spread.Air, 0.2);
+    }
+
+    [Fact]
     public void Settings_that_are_written_come_back()
     {
         var project = ProjectFolder.Read(Demo, Today).Project!;
         var concrete = project.Settings.Concrete with
         {
             CriterionKind = StrengthKind.CentrePointFlexural, CriterionStrength = 2.0e6, LeastAge = 4.5, Maturity = MaturityKind.TemperatureTimeFactor,
-            Blanket = new BlanketCover(1, 6, 0.5), LoggerColumns = [new RememberedColumns("a|b", "a", null, "H:mm", true, [new RememberedChannel("b", SlabPlace.Corner)])],
+            Blanket = new BlanketCover(1, 6, 0.5), Form = new EdgeFormCover(5, 0.2, 3.5),
+            IngredientPrices = [new(Ingredient.Cement, CementKind.TypeIii, 0.187m), new(Ingredient.Water, null, 0.001m)], LoggerColumns = [new RememberedColumns("a|b", "a", null, "H:mm", true, [new RememberedChannel("b", SlabPlace.Corner)])],
         };
         using var folder = new TemporaryFolder();
         ProjectFolder.Write(project with { Settings = project.Settings with { Concrete = concrete } }, folder.Path);

@@ -1,6 +1,7 @@
 using System.Text;
 using Slabwright.Core.Concrete.Maturity;
 using Slabwright.Core.Concrete.Mixes;
+using Slabwright.Core.Concrete.Opening;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.Pavement;
 using Slabwright.Core.Prices;
@@ -29,6 +30,7 @@ public sealed class FolderFormatTests
             TradeWords.All<LaneEdge>(), TradeWords.All<JointKind>(), TradeWords.All<PavementKind>(), TradeWords.All<BaseKind>(),
             TradeWords.All<FeatureKind>(), TradeWords.All<PayRole>(), TradeWords.All<Treatment>(),
             TradeWords.All<MixClassId>(), TradeWords.All<CementKind>(), TradeWords.All<Accelerator>(), TradeWords.All<StrengthKind>(), TradeWords.All<BreakUse>(),
+            TradeWords.All<Ingredient>(), TradeWords.All<SlabPlace>(),
         }) Assert.Contains(words, Page, StringComparison.Ordinal);
     }
 

@@ -44,7 +44,8 @@ public static class CurveValidation
 
     /// <summary>Checks a curve.</summary>
     /// <param name="curve">The curve.</param> <param name="breaks">Check specimens of the mix; those of another kind are passed over.</param>
-    public static CurveValidationResult Check(StrengthCurve curve, IEnumerable<StrengthBreak> breaks)
+    /// <param name="file">File they stand in.</param>
+    public static CurveValidationResult Check(StrengthCurve curve, IEnumerable<StrengthBreak> breaks, string file = "breaks.csv")
     {
         var checks = breaks.Where(b => b.Kind == curve.Kind).Select(b =>
         {
@@ -57,14 +58,14 @@ public static class CurveValidation
         var far = checks.Where(c => Math.Abs(c.Deviation) > Renewed).ToArray();
         var verdict = far.Length > 0 ? CurveVerdict.Renew : off > 1 ? CurveVerdict.Adjust : CurveVerdict.Agrees;
         var factor = checks.Average(c => 1 + c.Deviation);
-        return new(verdict, checks, factor, Findings(verdict, checks, factor));
+        return new(verdict, checks, factor, Findings(verdict, checks, factor, file));
     }
 
-    private static ImmutableArray<Finding> Findings(CurveVerdict verdict, ImmutableArray<CurveCheck> checks, double factor)
+    private static ImmutableArray<Finding> Findings(CurveVerdict verdict, ImmutableArray<CurveCheck> checks, double factor, string file)
     {
         var worst = checks.MaxBy(c => Math.Abs(c.Deviation))!;
         long? row = worst.Break.Row > 0 ? worst.Break.Row : null;
-        var place = new FindingPlace("breaks.csv", row, "strength");
+        var place = new FindingPlace(file, row, "strength");
         var value = string.Create(CultureInfo.InvariantCulture, $"{worst.Break.Mix}: {100 * worst.Deviation:+0;−0} % at {worst.Break.Hours:0.#} h");
         return verdict switch
         {

@@ -67,6 +67,7 @@ public static class NightUpdate
     /// <param name="readings">Readings, checked; none gives back the forecast as it was.</param> <param name="specimens">Specimens of the night in the kind of the curve; others are named and left out.</param>
     public static NightForecast With(OpeningCase question, ISlabHeat heat, CheckedReadings readings, IReadOnlyList<NightSpecimen> specimens)
     {
+        heat = heat.Around(question.Heat);
         var prior = OpeningForecast.Run(question, heat);
         var before = TemperatureBelief.Before(question.Spread);
         var used = readings.Probes.Where(p => p.Trusted && p.History.Length > 0).ToImmutableArray();

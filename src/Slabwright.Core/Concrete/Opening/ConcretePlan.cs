@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using Slabwright.Core.Concrete.Hydration;
 using Slabwright.Core.Concrete.Maturity;
 using Slabwright.Core.Concrete.Mixes;
+using Slabwright.Core.Concrete.Night;
 using Slabwright.Core.Evidence;
 
 namespace Slabwright.Core.Concrete.Opening;
@@ -35,6 +37,12 @@ public sealed record MixNight
     /// <summary>Evaporation from the fresh surface while it is placed and what it calls for; null without weather.</summary>
     public EvaporationCall? Evaporation { get; init; }
 
+    /// <summary>When a joint inside the repair can be sawn, hours after placing; null without a forecast.</summary>
+    public SawWindow? SawWindow { get; init; }
+
+    /// <summary>Fatigue that traffic uses from opening to the end of the forecast; null without traffic or opening.</summary>
+    public EarlyTrafficResult? EarlyTraffic { get; init; }
+
     /// <summary>What speaks against relying on it.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 }
@@ -50,6 +58,18 @@ public sealed record ConcretePlan
 
     /// <summary>Strength curve of each mix that has one, by mix.</summary>
     public required ImmutableArray<MixCurve> Curves { get; init; }
+
+    /// <summary>Nights worked: what their readings and specimens say.</summary>
+    public ImmutableArray<NightResult> Nights { get; init; } = [];
+
+    /// <summary>Check specimens against the curve, by mix; mixes without check specimens are not in it.</summary>
+    public ImmutableSortedDictionary<string, CurveValidationResult> Validations { get; init; } = ImmutableSortedDictionary<string, CurveValidationResult>.Empty;
+
+    /// <summary>Strength over pulse velocity, by mix, in the kind of its strength curve; mixes without velocities are not in it.</summary>
+    public ImmutableSortedDictionary<string, PulseVelocityCurve> PulseCurves { get; init; } = ImmutableSortedDictionary<string, PulseVelocityCurve>.Empty;
+
+    /// <summary>Hydration of each mix the temperatures were computed with, by mix; special rapid cements without measured heat are not in it.</summary>
+    public ImmutableSortedDictionary<string, HydrationCurve> Hydration { get; init; } = ImmutableSortedDictionary<string, HydrationCurve>.Empty;
 
     /// <summary>Slab thickness the nights were computed for, m.</summary>
     public double Thickness { get; init; }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Slabwright.Core.Concrete.Mixes;
+using Slabwright.Core.Concrete.Night;
 using Slabwright.Core.Concrete.Weather;
 using Slabwright.Core.Evidence;
 using Slabwright.Core.RuleSets;
@@ -21,6 +22,12 @@ public sealed record ConcreteJob
 
     /// <summary>Length of the repairs for the rows, m: the longest.</summary>
     public required double Length { get; init; }
+
+    /// <summary>Length of the shortest repair, m, whose middle cools most from its ends; 0: <see cref="Length"/>.</summary>
+    public double ShortestLength { get; init; }
+
+    /// <summary>First traffic; null where the project gives none.</summary>
+    public EarlyTrafficLoads? Traffic { get; init; }
 
     /// <summary>Weather of the nights; null when the project gives none.</summary>
     public WeatherSeries? Weather { get; init; }
@@ -47,22 +54,30 @@ public static class ConcretePlanner
         var study = ConcreteStudy.Of(job);
         var cells = settings.Nights.SelectMany(n => settings.Mixes.Select(m => (Night: n, Mix: m))).ToArray();
         var rows = new MixNight[cells.Length];
+        var traffic = job is { Traffic: { AxlesPerHour: > 0 } loads, Length: > 0 } ? new EarlyTrafficStudy(loads, job.Length, job.Thickness) : null;
         Parallel.For(0, cells.Length, new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Math.Max(1, Environment.ProcessorCount) },
-            i => rows[i] = Cell(study, cells[i].Night, cells[i].Mix));
+            i => rows[i] = Cell(study, traffic, cells[i].Night, cells[i].Mix));
+        var (nights, ofNights) = NightResults.Of(study);
         return new ConcretePlan
         {
             MixNights = [.. rows],
             Curves = study.Curves,
+            Nights = nights,
+            Validations = study.Validations,
+            PulseCurves = study.PulseCurves,
+            Hydration = study.Hydration,
             Thickness = job.Thickness,
-            Findings = [.. study.Findings, .. rows.SelectMany(r => r.Findings).DistinctBy(f => (f.Code, f.Place, f.Value))],
+            Findings = [.. study.Findings, .. ofNights, .. rows.SelectMany(r => r.Findings).DistinctBy(f => (f.Code, f.Place, f.Value))],
         };
     }
 
-    private static MixNight Cell(ConcreteStudy study, WorkNight night, ConcreteMix mix)
+    private static MixNight Cell(ConcreteStudy study, EarlyTrafficStudy? traffic, WorkNight night, ConcreteMix mix)
     {
         var answer = study.Answer(night, mix, NightChange.None);
         ImmutableArray<Finding> findings = answer?.Forecast.Findings ?? [];
         if (study.Job.Heat is not null && study.CaseOf(night, mix, NightChange.None) is { } question && !study.Covers(question.Heat)) findings = findings.Add(NoWeather(night));
+        var early = answer is null ? null : traffic?.Of(answer.Forecast);
+        if (early is not null) findings = findings.AddRange(early.Findings.Select(f => f with { Value = $"{mix.Id}: {f.Value}" }));
         return new MixNight
         {
             Mix = mix,
@@ -71,9 +86,11 @@ public static class ConcretePlanner
             OpensAt = answer?.OpensAt,
             ChanceByDeadline = answer?.ChanceByDeadline,
             LastPlacing = answer is null ? null : study.LastPlacing(night, mix, NightChange.None),
-            CostPerCubicMetre = MixCost.PerCubicMetre(mix, study.Job.Prices),
+            CostPerCubicMetre = study.CostOf(mix),
             MedianByOtherLaw = answer is null ? null : study.MedianByOtherLaw(night, mix),
             Evaporation = answer is null || study.Job.Weather is null ? null : Drying(study.Job.Weather, answer.Forecast.Case.Heat),
+            SawWindow = answer is null ? null : study.SawWindow(night, mix, NightChange.None),
+            EarlyTraffic = early,
             Findings = findings,
         };
     }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using Slabwright.Core.Concrete.Hydration;
 using Slabwright.Core.Concrete.Maturity;
 using Slabwright.Core.Concrete.Mixes;
+using Slabwright.Core.Concrete.Night;
 
 namespace Slabwright.Core.Concrete.Opening;
 
@@ -38,6 +40,15 @@ public sealed record ConcreteSettings
     /// <summary>Curves stated by their constants, by mix; they win over breaks and composition.</summary>
     public ImmutableArray<MixCurve> Stated { get; init; } = [];
 
+    /// <summary>Heat measured on mixes; a curve fitted to it goes before what is computed from composition.</summary>
+    public ImmutableArray<MeasuredHeat> HeatCurves { get; init; } = [];
+
+    /// <summary>Prices of ingredients, for mixes without a delivered price.</summary>
+    public ImmutableArray<IngredientPrice> IngredientPrices { get; init; } = [];
+
+    /// <summary>Nights worked: readings and specimens.</summary>
+    public ImmutableArray<WorkedNight> Worked { get; init; } = [];
+
     /// <summary>How strength is tested at opening; null: as the breaks of the mix, where the rule set allows it.</summary>
     public StrengthKind? CriterionKind { get; init; }
 
@@ -61,6 +72,9 @@ public sealed record ConcreteSettings
 
     /// <summary>Blanket laid on each repair; null: none.</summary>
     public BlanketCover? Blanket { get; init; }
+
+    /// <summary>Form along one side of the repairs; null: old slabs or lanes all round.</summary>
+    public EdgeFormCover? Form { get; init; }
 
     /// <summary>What varies.</summary>
     public OpeningSpread Spread { get; init; } = new();

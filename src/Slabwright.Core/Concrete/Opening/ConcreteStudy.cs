@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Slabwright.Core.Concrete.Heat;
+using Slabwright.Core.Concrete.Hydration;
 using Slabwright.Core.Concrete.Maturity;
 using Slabwright.Core.Concrete.Mixes;
 using Slabwright.Core.Concrete.Night;
@@ -37,12 +38,33 @@ public sealed class ConcreteStudy
     {
         var findings = ImmutableArray.CreateBuilder<Finding>();
         job = InYear(job, findings);
-        if (job.Heat is null && job.Weather is not null) job = job with { Heat = new WeatherSlabHeat(job.Weather) };
+        if (job.Heat is null && job.Weather is not null) job = job with { Heat = new WeatherSlabHeat(job.Weather) { Fitted = Fitted(job.Settings, findings) } };
         findings.AddRange(Check(job));
         var curves = job.Settings.Mixes.Select(m => CurveOf(job.Settings, m, job.Settings.Maturity)).ToImmutableArray();
         foreach (var curve in curves) findings.AddRange(curve.Findings);
-        return new(job, curves, findings.ToImmutable());
+        var study = new ConcreteStudy(job, curves, []) { Validations = Validated(job.Settings, curves) };
+        foreach (var validation in study.Validations.Values) findings.AddRange(validation.Findings);
+        foreach (var mix in job.Settings.Mixes) findings.AddRange(study.Unpriced(mix));
+        return new(job, curves, findings.ToImmutable()) { Validations = study.Validations };
     }
+
+    /// <summary>Check specimens against the curve, by mix; mixes without check specimens are not in it.</summary>
+    public ImmutableSortedDictionary<string, CurveValidationResult> Validations { get; private init; } = ImmutableSortedDictionary<string, CurveValidationResult>.Empty;
+
+    /// <summary>Strength over pulse velocity, by mix, in the kind of its strength curve.</summary>
+    public ImmutableSortedDictionary<string, PulseVelocityCurve> PulseCurves => Curves
+        .Select(c => (c.MixId, Curve: c.Curve is { } curve ? PulseVelocityCurve.Fit(Job.Settings.Breaks.Where(b => b.Mix == c.MixId), curve.Kind) : null))
+        .Where(c => c.Curve is not null).ToImmutableSortedDictionary(c => c.MixId, c => c.Curve!, StringComparer.Ordinal);
+
+    /// <summary>Hydration of each mix that has one, by mix.</summary>
+    public ImmutableSortedDictionary<string, HydrationCurve> Hydration => Job.Settings.Mixes.Select(m => (m.Id, Curve: HydrationOf(m)))
+        .Where(m => m.Curve is not null).ToImmutableSortedDictionary(m => m.Id, m => m.Curve!, StringComparer.Ordinal);
+
+    /// <summary>Cost of a cubic metre in the project's currency: delivered, else from its ingredients; null when no price is known.</summary>
+    /// <param name="mix">The mix.</param>
+    public decimal? CostOf(ConcreteMix mix) => mix.Price ?? (Job.Settings.IngredientPrices.IsEmpty
+        ? MixCost.PerCubicMetre(mix, Job.Prices)
+        : IngredientCost.Of(mix, Job.Settings.IngredientPrices).Cost);
 
     /// <summary>When a mix opens; null when it has no curve, no strength is asked for, or no weather reaches over the night.</summary>
     /// <param name="night">The night.</param> <param name="mix">The mix.</param> <param name="change">What is changed.</param>
@@ -110,7 +132,7 @@ public sealed class ConcreteStudy
         if (Job.Settings.Mixes.FirstOrDefault(m => m.Id == readings.Mix) is not { } mix || CaseOf(night, mix, change ?? NightChange.None) is not { } planned) return null;
         var hours = Math.Max(planned.Heat.Hours, (night.Deadline - readings.PlacedAt).TotalHours + 1);
         var question = planned with { Heat = planned.Heat with { PlacedAt = Standard(readings.PlacedAt), Hours = hours } };
-        return Job.Heat is not null && Covers(question.Heat) ? NightUpdate.With(question, Job.Heat, ReadingCheck.Of(readings), specimens) : null;
+        return Job.Heat is not null && Covers(question.Heat) ? NightUpdate.With(Spread(question, night), Job.Heat, ReadingCheck.Of(readings), specimens) : null;
     }
 
     /// <summary>Clock time some hours after the placing of a forecast.</summary>
@@ -135,7 +157,15 @@ public sealed class ConcreteStudy
     }
 
     private OpeningCase? Ready(WorkNight night, ConcreteMix mix, NightChange change) =>
-        Job.Heat is not null && CaseOf(night, mix, change) is { } question && Covers(question.Heat) ? question : null;
+        Job.Heat is not null && CaseOf(night, mix, change) is { } question && Covers(question.Heat) ? Spread(question, night) : null;
+
+    /// <summary>The case with the spread of the forecast where the weather file gives one.</summary>
+    private OpeningCase Spread(OpeningCase question, WorkNight night) => Heat is not { Weather.Spreads.IsEmpty: false } heat ? question : question with
+    {
+        Spread = ForecastSpread.Of(question.Spread, heat, question.Heat, question.Curve.Scale, Math.Max(1, (Standard(night.Deadline) - question.Heat.PlacedAt).TotalHours)),
+    };
+
+    private HydrationCurve? HydrationOf(ConcreteMix mix) => Heat?.HydrationOf(mix);
 
     private OpeningCase? CaseOf(WorkNight night, ConcreteMix mix, NightChange change, StrengthCurve? curve)
     {
@@ -150,6 +180,7 @@ public sealed class ConcreteStudy
             Criterion = criterion,
             Spread = settings.Spread,
             StrengthFactor = change.Strength,
+            Hydration = HydrationOf(mix),
             Trials = settings.Trials,
             Seed = settings.Seed,
         };
@@ -165,7 +196,8 @@ public sealed class ConcreteStudy
             AirShift = change.Air,
             WindFactor = change.Wind,
             Blanket = change.Blanket is { } other ? other.Cover : Job.Settings.Blanket,
-            RepairLength = change.Length ?? Job.Length,
+            RepairLength = change.Length ?? (Job.ShortestLength > 0 ? Job.ShortestLength : Job.Length),
+            Form = Job.Settings.Form,
         };
     }
 
@@ -192,6 +224,33 @@ public sealed class ConcreteStudy
     /// <summary>Curve stated by its constants, on a maturity function; null where none is stated.</summary>
     private static MixCurve? Stated(ConcreteSettings settings, ConcreteMix mix, MaturityKind kind) =>
         settings.Stated.FirstOrDefault(c => c.MixId == mix.Id) is { Curve: { } curve } known ? known with { Curve = curve.On(MixCurves.ScaleOf(mix, kind)) } : null;
+
+    /// <summary>Curves fitted to measured heat, by mix.</summary>
+    private static ImmutableDictionary<string, HydrationCurve> Fitted(ConcreteSettings settings, ImmutableArray<Finding>.Builder findings)
+    {
+        var fitted = ImmutableDictionary.CreateBuilder<string, HydrationCurve>(StringComparer.Ordinal);
+        foreach (var mix in settings.Mixes)
+        {
+            if (MixHydration.Fit(mix, settings.HeatCurves) is not { } fit) continue;
+            findings.AddRange(fit.Findings);
+            if (fit.Curve is { } curve) fitted[mix.Id] = curve;
+        }
+
+        return fitted.ToImmutable();
+    }
+
+    private static ImmutableSortedDictionary<string, CurveValidationResult> Validated(ConcreteSettings settings, ImmutableArray<MixCurve> curves) => curves
+        .Where(c => c.Curve is not null).Select(c => (c.MixId, Result: CurveValidation.Check(c.Curve!, settings.Breaks.Where(b => b.Mix == c.MixId && b.IsCheck))))
+        .Where(v => !v.Result.Checks.IsEmpty).ToImmutableSortedDictionary(v => v.MixId, v => v.Result, StringComparer.Ordinal);
+
+    private IEnumerable<Finding> Unpriced(ConcreteMix mix)
+    {
+        if (mix.Price is not null || Job.Settings.IngredientPrices.IsEmpty) yield break;
+        var missing = IngredientCost.Of(mix, Job.Settings.IngredientPrices).Unpriced;
+        if (missing.IsEmpty) yield break;
+        yield return new("CON-065", FindingLevel.Warning, "The mix has no cost: an ingredient it holds has no price.", new("ingredient_prices.csv", Field: "ingredient"),
+            $"{mix.Id}: {string.Join(", ", missing.Select(m => TradeWords.Of(m)))}", "Add the price of the ingredient, or the price of the mix delivered.");
+    }
 
     private static IEnumerable<Finding> Check(ConcreteJob job)
     {

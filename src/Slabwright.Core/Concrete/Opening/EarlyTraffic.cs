@@ -61,7 +61,14 @@ public static class EarlyTraffic
         var moduli = input.RuptureByHour.Select(Modulus).ToArray();
         var points = Points(moduli.Min(), moduli.Max());
         var stresses = points.Select(e => EdgeStress(input, e)).ToArray();
-        ImmutableArray<double> byHour = [.. moduli.Select(e => Between(points, stresses, e))];
+        return Of(input, e => Between(points, stresses, e));
+    }
+
+    /// <summary>Fatigue used over the hours given, stresses found elsewhere.</summary>
+    /// <param name="input">The repair and its wheel.</param> <param name="stress">Edge stress at a modulus, Pa.</param>
+    internal static EarlyTrafficResult Of(EarlyTrafficInput input, Func<double, double> stress)
+    {
+        ImmutableArray<double> byHour = [.. input.RuptureByHour.Select(r => stress(Modulus(r)))];
         var ratios = byHour.Select((s, i) => s / input.RuptureByHour[i]).ToArray();
         var damage = ConcreteFatigue.Damage(input.Law, ratios.Select(r => (input.AxlesPerHour, r)));
         var facts = FatigueLaws.Of(input.Law);

@@ -37,6 +37,7 @@ internal sealed class MaturityPaths
     public static MaturityPaths Of(
         ISlabHeat heat, HeatCase planned, MaturityScale scale, TemperatureBelief belief, Func<ImmutableArray<PlaceHistory>, ImmutableArray<PlaceHistory>>? adjust)
     {
+        heat = heat.Around(planned);
         var firsts = belief.AirDeviation > 0 || belief.PlacingByAir != 0 ? Knots : [0];
         var seconds = belief.PlacingDeviation > 0 ? Knots : [0];
         var logs = new double[firsts.Length * seconds.Length][];

@@ -1,4 +1,6 @@
+using Slabwright.Core.Concrete.Hydration;
 using Slabwright.Core.Concrete.Maturity;
+using Slabwright.Core.Evidence;
 
 namespace Slabwright.Core.Concrete.Opening;
 
@@ -16,6 +18,9 @@ public sealed record OpeningSpread
 
     /// <summary>Strength of the mix on the night against the curve, share: batches, water, air.</summary>
     public double Strength { get; init; } = 0.08;
+
+    /// <summary>Where the spread of the air comes from when it is not the project's own; null: the project says it.</summary>
+    public Reason? Because { get; init; }
 }
 
 /// <summary>What a forecast is made for.</summary>
@@ -35,6 +40,9 @@ public sealed record OpeningCase
 
     /// <summary>Strength of this lot over the curve; 1 before any specimen, moved by <c>NightUpdate</c>.</summary>
     public double StrengthFactor { get; init; } = 1;
+
+    /// <summary>Hydration the temperatures are computed with; null: none, or not said.</summary>
+    public HydrationCurve? Hydration { get; init; }
 
     /// <summary>Trials.</summary>
     public int Trials { get; init; } = 2000;

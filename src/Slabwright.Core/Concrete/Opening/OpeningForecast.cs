@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Slabwright.Core.Concrete.Hydration;
 using Slabwright.Core.Concrete.Maturity;
 using Slabwright.Core.Concrete.Mixes;
 using Slabwright.Core.Evidence;
@@ -85,12 +86,27 @@ public static class OpeningForecast
         return
         [
             .. question.Criterion.Reasons,
+            .. HeatOf(question),
             new("strength curve", $"{curve.Sentence}; the place of least maturity governs.", new("CARINO-1984", "form of the curve", SourceStatus.FromMemory)),
             new("what varies", string.Create(CultureInfo.InvariantCulture,
                 $"Air {belief.Air:+0.0;−0.0;0} K ± {belief.AirDeviation:0.0} K against the forecast, placing temperature {belief.Placing:+0.0;−0.0;0} K ± {belief.PlacingSpread:0.0} K against the plan, lot {100 * question.StrengthFactor:0} % ± {100 * lotDeviation:0} % of the curve, and the scatter of the curve; {question.Trials} trials."),
                 SourceRef.Project),
+            .. question.Spread.Because is { } because ? [because] : ImmutableArray<Reason>.Empty,
+            .. question.Heat.RepairLength > 0 ? [SectionLag.Because] : ImmutableArray<Reason>.Empty,
         ];
     }
+
+    /// <summary>Where the heat of the mix comes from.</summary>
+    private static ImmutableArray<Reason> HeatOf(OpeningCase question) => question.Hydration switch
+    {
+        null => [],
+        { Origin: HydrationOrigin.Measured, Reasons: [var fit, ..] } => [new("heat of the mix", $"User-fitted: {fit.Sentence}.", fit.Source, fit.Inputs)],
+        { Origin: HydrationOrigin.CompositionAccelerated } => [Published("with the published factor for calcium chloride")],
+        _ => [Published(question.Heat.Mix.Accelerator == Accelerator.NonChloride ? "the accelerator left out" : "nothing measured")],
+    };
+
+    private static Reason Published(string how) => new("heat of the mix", $"From the cement's usual composition by published regressions, {how}.",
+        new("SCHINDLER-2005", "ACI Materials Journal 102(1)", SourceStatus.FromMemory));
 
     private static ImmutableArray<Finding> Findings(OpeningCase question, bool before, double? earliest)
     {
@@ -108,7 +124,7 @@ public static class OpeningForecast
                 string.Create(CultureInfo.InvariantCulture, $"{curve.FirstTested:0.#} {curve.Scale.Unit}")));
         }
 
-        findings.AddRange(OfMix(question.Heat));
+        findings.AddRange(OfMix(question));
         if (question.Criterion.Strength >= curve.EndStrength)
         {
             findings.Add(new("CON-032", FindingLevel.Error, "The curve of the mix never reaches the opening strength.", new(Field: question.Heat.Mix.Id),
@@ -125,13 +141,19 @@ public static class OpeningForecast
     }
 
     /// <summary>What the computation of heat cannot know of a mix, and the danger of accelerators in heat.</summary>
-    private static IEnumerable<Finding> OfMix(HeatCase heat)
+    private static IEnumerable<Finding> OfMix(OpeningCase question)
     {
         const double Hot = 80 * 5 / 9.0 - 160 / 9.0;
-        if (heat.Mix.CementKind == CementKind.SpecialRapid)
+        var (heat, measured) = (question.Heat, question.Hydration?.Origin == HydrationOrigin.Measured);
+        if (heat.Mix.CementKind == CementKind.SpecialRapid && !measured)
         {
             yield return new("CON-036", FindingLevel.Warning, "No published heat holds for a special rapid cement: temperatures are computed without heat of its own, too low.",
-                new(Field: heat.Mix.Id), null, "Rely on readings of the night; the forecast is late.");
+                new(Field: heat.Mix.Id), null, "Give its measured heat in heat_curves.csv, or rely on readings of the night; the forecast is late.");
+        }
+        else if (heat.Mix.Accelerator == Accelerator.NonChloride && !measured)
+        {
+            yield return new("CON-038", FindingLevel.Note, "Non-chloride accelerators have no published heat: temperatures are those of the mix without it, too low.",
+                new(Field: heat.Mix.Id), null, "Give its measured heat in heat_curves.csv; until then the forecast is late.");
         }
 
         if (heat.Mix.Accelerator != Accelerator.None && heat.PlacingTemperature > Hot)

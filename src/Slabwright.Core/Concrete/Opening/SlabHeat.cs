@@ -29,6 +29,12 @@ public enum SlabPlace
 /// <param name="Resistance">Thermal resistance, m²K/W.</param>
 public sealed record BlanketCover(double FromHours, double ToHours, double Resistance);
 
+/// <summary>A form along a side of the repair, open air behind it.</summary>
+/// <param name="StripHours">Taken off this many hours after placing; infinity when it stays.</param>
+/// <param name="Resistance">Thermal resistance, m²K/W.</param>
+/// <param name="Width">Width of the repair between the form and the side across, m.</param>
+public sealed record EdgeFormCover(double StripHours, double Resistance, double Width = 3.6576);
+
 /// <summary>What a computation of temperatures is asked: a mix placed at an hour at a temperature, in weather shifted from the one forecast.</summary>
 /// <param name="Mix">The mix.</param>
 /// <param name="PlacedAt">Time of placing, local standard time.</param>
@@ -48,6 +54,9 @@ public sealed record HeatCase(ConcreteMix Mix, DateTime PlacedAt, double Placing
 
     /// <summary>Length of the repair, m; null: long, nothing but a column is looked at.</summary>
     public double? RepairLength { get; init; }
+
+    /// <summary>Form along a side; null: old slabs or lanes all round.</summary>
+    public EdgeFormCover? Form { get; init; }
 }
 
 /// <summary>Temperatures at one place of the repair.</summary>
@@ -60,4 +69,8 @@ public interface ISlabHeat
 {
     /// <summary>Temperatures at the places that may govern; all histories at the same hours, rising from 0.</summary>
     ImmutableArray<PlaceHistory> Run(HeatCase heatCase);
+
+    /// <summary>The temperatures near a planned case: what is costly and changes little from trial to trial is found once.</summary>
+    /// <param name="planned">The case as planned.</param>
+    ISlabHeat Around(HeatCase planned) => this;
 }

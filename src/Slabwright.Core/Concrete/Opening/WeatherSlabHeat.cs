@@ -11,19 +11,27 @@ using Slabwright.Core.RuleSets;
 namespace Slabwright.Core.Concrete.Opening;
 
 /// <summary>
-/// Temperatures under a weather series: down a column, or along a section through a repair of a length, whose edges and corners are then
-/// reported too. May be called on many threads; road temperatures at placing are found once for each time of placing.
+/// Temperatures under a weather series: down a column, with the lag of edges and corners near a planned case (<see cref="Around"/>); or along a
+/// whole section every time where <see cref="RepairLength"/> is set. May be called on many threads; road temperatures at placing are found
+/// once for each time of placing.
 /// </summary>
 public sealed class WeatherSlabHeat : ISlabHeat
 {
     private const double Hour = 3600;
 
+    /// <summary>Planned cases remembered; sliders ask for many.</summary>
+    private const int Remembered = 256;
+
     private readonly ConcurrentDictionary<(DateTime Placed, double Thickness), Lazy<GroundProfile>> _before = new();
+    private readonly ConcurrentDictionary<HeatCase, Lazy<ISlabHeat>> _around = new();
     private readonly WeatherSeries _forecast;
 
     /// <summary>Temperatures under some weather.</summary>
     /// <param name="weather">Weather from some days before the first placing on.</param>
     public WeatherSlabHeat(WeatherSeries weather) => _forecast = weather;
+
+    /// <summary>The weather.</summary>
+    public WeatherSeries Weather => _forecast;
 
     /// <summary>Length of the repair, m: a section is computed; null: a column.</summary>
     public double? RepairLength { get; init; }
@@ -34,19 +42,42 @@ public sealed class WeatherSlabHeat : ISlabHeat
     /// <summary>Coefficients of the surface.</summary>
     public SurfaceSettings Surface { get; init; } = SurfaceSettings.Default;
 
+    /// <summary>Hydration fitted to measured heat, by mix; a mix without one is computed from what is in it.</summary>
+    public ImmutableDictionary<string, HydrationCurve> Fitted { get; init; } = ImmutableDictionary<string, HydrationCurve>.Empty;
+
     /// <summary>Hours between the times of the answer.</summary>
     public double Every { get; init; } = 0.5;
 
     /// <inheritdoc/>
-    public ImmutableArray<PlaceHistory> Run(HeatCase heatCase)
+    public ImmutableArray<PlaceHistory> Run(HeatCase heatCase) => Places(History(heatCase));
+
+    /// <summary>The same under other weather from placing on; before placing the road lay under the forecast.</summary>
+    internal ImmutableArray<PlaceHistory> RunIn(HeatCase heatCase, WeatherSeries weather)
     {
-        var history = History(heatCase);
+        var column = ColumnOf(heatCase);
+        return Places(column.Run(PlacedRun(heatCase, column) with { Weather = weather.Shifted(heatCase.AirShift, heatCase.WindFactor) }));
+    }
+
+    private static ImmutableArray<PlaceHistory> Places(TemperatureHistory history)
+    {
         var hours = history.Times.Select(t => t / Hour).ToArray();
         return
         [
             .. history.Points.Select(p => (Point: p, Place: PlaceOf(p.Name))).Where(p => p.Place is not null).Select(p =>
                 new PlaceHistory(p.Place!.Value, [.. p.Point.Temperatures.Select((t, i) => new ConcreteTemperature(hours[i], t))])),
         ];
+    }
+
+    /// <inheritdoc/>
+    public ISlabHeat Around(HeatCase planned)
+    {
+        if (RepairLength is not null || planned.RepairLength is not > 0) return this;
+        if (_around.Count > Remembered) _around.Clear();
+        return _around.GetOrAdd(planned, key => new(() =>
+        {
+            var column = ColumnOf(key);
+            return new LaggingSlabHeat(this, SectionLag.Of(column, PlacedRun(key, column), key.RepairLength!.Value, key.Form), Run(key), key.AirShift);
+        })).Value;
     }
 
     /// <summary>The whole computation behind a case, for maps and balances.</summary>
@@ -60,9 +91,7 @@ public sealed class WeatherSlabHeat : ISlabHeat
     private TemperatureHistory Compute(HeatCase heatCase, double? length, bool keepFields)
     {
         var column = ColumnOf(heatCase);
-        var before = _before.GetOrAdd((heatCase.PlacedAt, heatCase.Thickness),
-            key => new(() => column.SpinUp(RunOf(heatCase, _forecast))));
-        var run = RunOf(heatCase, WeatherOf(heatCase)) with { Before = before.Value, KeepFields = keepFields };
+        var run = PlacedRun(heatCase, column) with { KeepFields = keepFields };
         return length is { } along ? new SlabSection { Column = column, Length = along }.Run(run) : column.Run(run);
     }
 
@@ -73,7 +102,7 @@ public sealed class WeatherSlabHeat : ISlabHeat
         return new SlabColumn
         {
             Thickness = heatCase.Thickness,
-            Hydration = MixHydration.Of(mix),
+            Hydration = HydrationOf(mix),
             Concrete = ConcreteHeat.Default with
             {
                 Density = new Sourced<double>(mix.Density, SourceRef.Project),
@@ -83,6 +112,18 @@ public sealed class WeatherSlabHeat : ISlabHeat
             Surface = Surface,
             Covers = heatCase.Blanket is { } b ? CoverSchedule.WithBlanket(b.FromHours * Hour, b.ToHours * Hour, b.Resistance) : CoverSchedule.Compound,
         };
+    }
+
+    /// <summary>Hydration of a mix: fitted to its measured heat where there is any, else from what is in it; null where neither holds.</summary>
+    /// <param name="mix">The mix.</param>
+    public HydrationCurve? HydrationOf(ConcreteMix mix) => Fitted.GetValueOrDefault(mix.Id) is { } fitted ? fitted with { Cementitious = mix.Cementitious } : MixHydration.Of(mix);
+
+    /// <summary>The run of a case with the road's temperatures at placing found.</summary>
+    private HeatRun PlacedRun(HeatCase heatCase, SlabColumn column)
+    {
+        if (_before.Count > Remembered) _before.Clear();
+        var before = _before.GetOrAdd((heatCase.PlacedAt, heatCase.Thickness), key => new(() => column.SpinUp(RunOf(heatCase, _forecast))));
+        return RunOf(heatCase, WeatherOf(heatCase)) with { Before = before.Value };
     }
 
     private HeatRun RunOf(HeatCase heatCase, WeatherSeries weather) => new()
@@ -102,35 +143,6 @@ public sealed class WeatherSlabHeat : ISlabHeat
         "bottom" => SlabPlace.Bottom,
         _ when name.StartsWith("edge", StringComparison.Ordinal) => SlabPlace.Edge,
         _ when name.Contains("corner", StringComparison.Ordinal) => SlabPlace.Corner,
-        _ => null,
-    };
-}
-
-/// <summary>Hydration of a mix from what is in it.</summary>
-public static class MixHydration
-{
-    /// <summary>
-    /// The curve; null for special rapid cements, for which the published regressions do not hold: the slab then warms without heat of its
-    /// own and the forecast is late. Non-chloride accelerators have no published factor and are left out.
-    /// </summary>
-    public static HydrationCurve? Of(ConcreteMix mix)
-    {
-        if (CementOf(mix.CementKind) is not { } cement || !(mix.Cementitious > 0)) return null;
-        var all = mix.Cementitious;
-        var binder = new Binder(cement, mix.WaterCement, mix.FlyAsh / all, mix.FlyAshLime, mix.Slag / all, mix.SilicaFume / all);
-        var chloride = mix.Accelerator == Accelerator.CalciumChloride && mix.AcceleratorDose > 0
-            ? AcceleratorFactor.CalciumChloride(Math.Min(mix.AcceleratorDose, 0.02), HydrationRegression.ActivationEnergy(binder))
-            : null;
-        return HydrationEstimate.From(binder, all, chloride);
-    }
-
-    private static CementComposition? CementOf(CementKind kind) => kind switch
-    {
-        CementKind.TypeI => CementComposition.TypeI,
-        CementKind.TypeIi => CementComposition.TypeIi,
-        CementKind.TypeIii => CementComposition.TypeIii,
-        CementKind.TypeIv => CementComposition.TypeIv,
-        CementKind.TypeV => CementComposition.TypeV,
         _ => null,
     };
 }

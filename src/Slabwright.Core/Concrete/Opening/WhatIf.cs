@@ -46,7 +46,7 @@ public static class OpeningStudies
 
     /// <summary>
     /// Latest time of placing that still opens by a deadline with the confidence asked for; null when even the earliest does not. Forecasts
-    /// are made at a few times and the hours they take drawn straight between them.
+    /// are made at a few times and the hours they take drawn straight between them; edges lag as they do in the case given.
     /// </summary>
     /// <param name="question">The case.</param> <param name="heat">Temperatures.</param> <param name="first">Earliest placing, standard time.</param>
     /// <param name="deadline">Deadline, standard time.</param> <param name="every">Hours between the forecasts.</param>
@@ -54,6 +54,7 @@ public static class OpeningStudies
     {
         var span = (deadline - first).TotalHours;
         if (span <= 0) return null;
+        heat = heat.Around(question.Heat);
         var (found, before) = ((DateTime?)null, (At: 0.0, Ready: double.NaN));
         for (var at = 0.0; at < span; at += every)
         {
