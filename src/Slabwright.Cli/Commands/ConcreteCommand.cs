@@ -116,6 +116,6 @@ internal static class ConcreteCommand
         if (options.Mixes(parsed) is not { } folder) return files;
         var mixes = MixFolder.Read(folder);
         findings.AddRange(mixes.Findings);
-        return mixes.Mixes.IsEmpty ? null : files with { Mixes = mixes.Mixes, Breaks = mixes.Breaks };
+        return mixes.Mixes.IsEmpty ? null : files with { Mixes = mixes.Mixes, Breaks = mixes.Breaks, HeatCurves = mixes.HeatCurves };
     }
 }

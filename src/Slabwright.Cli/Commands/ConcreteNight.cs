@@ -145,6 +145,7 @@ internal static class ConcreteNight
             yield return OpeningDecision.FromProbe(probe, question.Curve, placed.AddHours(hours), question.Criterion.Confidence, GoverningPlace.At(forecast.Posterior, hours) == probe.Place);
         }
 
+        if (NightResults.AtGoverningPlace(forecast, placed.AddHours(forecast.LastReading), forecast.LastReading) is { } carried) yield return carried;
         foreach (var s in specimens)
             yield return new StrengthEvidence(EvidenceKind.Specimens, placed.AddHours(s.Hours), s.Kind, s.Strength, string.Create(CultureInfo.InvariantCulture, $"Specimen broken after {s.Hours:0.0} h."));
     }

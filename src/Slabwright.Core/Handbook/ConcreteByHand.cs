@@ -76,6 +76,7 @@ public static class ConcreteByHand
     {
         Mixes = mixes,
         Breaks = files.Mixes.IsEmpty ? HandMixes.Breaks(reading, mixes) : files.Breaks,
+        HeatCurves = files.Mixes.IsEmpty ? [] : files.HeatCurves,
         Stated = HandMixes.Curve(reading, mixes) is { } curve ? [curve] : [],
         CriterionKind = reading.Has("kind") ? reading.Word<StrengthKind>("kind") : null,
         CriterionStrength = reading.Number("strength"),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Slabwright.Core.Concrete.Hydration;
 using Slabwright.Core.Concrete.Maturity;
 using Slabwright.Core.Concrete.Mixes;
 using Slabwright.Core.Concrete.Opening;
@@ -28,6 +29,9 @@ public sealed record ConcreteFiles
 
     /// <summary>Breaks of their specimens.</summary>
     public ImmutableArray<StrengthBreak> Breaks { get; init; } = [];
+
+    /// <summary>Heat measured on them.</summary>
+    public ImmutableArray<MeasuredHeat> HeatCurves { get; init; } = [];
 
     /// <summary>Strengths at opening where none is typed.</summary>
     public ImmutableArray<OpeningRow> Rows { get; init; } = PublishedRuleSets.CommonPractice.Opening;

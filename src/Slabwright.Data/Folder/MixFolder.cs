@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Slabwright.Core.Concrete.Hydration;
 using Slabwright.Core.Concrete.Maturity;
 using Slabwright.Core.Concrete.Mixes;
 using Slabwright.Core.Evidence;
@@ -9,7 +10,10 @@ namespace Slabwright.Data.Folder;
 /// <param name="Mixes">The mixes.</param> <param name="Breaks">Their breaks.</param> <param name="Findings">What was wrong.</param>
 public sealed record MixFolder(ImmutableArray<ConcreteMix> Mixes, ImmutableArray<StrengthBreak> Breaks, ImmutableArray<Finding> Findings)
 {
-    /// <summary>Reads mixes.csv, which must be there, and breaks.csv, in the form of a project folder.</summary>
+    /// <summary>Heat measured on them.</summary>
+    public ImmutableArray<MeasuredHeat> HeatCurves { get; init; } = [];
+
+    /// <summary>Reads mixes.csv, which must be there, and breaks.csv and heat_curves.csv, in the form of a project folder.</summary>
     /// <param name="folder">The folder.</param>
     public static MixFolder Read(string folder)
     {
@@ -22,6 +26,7 @@ public sealed record MixFolder(ImmutableArray<ConcreteMix> Mixes, ImmutableArray
         }
 
         var (mixes, breaks) = MixReader.Read(folder, null, findings);
-        return new(mixes, breaks, [.. findings]);
+        var heats = HeatCurveReader.Heats(folder, mixes, findings);
+        return new(mixes, breaks, [.. findings]) { HeatCurves = heats };
     }
 }

@@ -29,7 +29,7 @@ public static class ChancePlot
         if (prior is not null) plot.Curve(FigureStyle.CurveBefore, Curve(prior, clock, last, y));
         plot.Curve(FigureStyle.CurveFirst, Curve(forecast, clock, last, y));
         var asked = forecast.Case.Criterion.Confidence;
-        plot.Level(y.At(100 * asked), $"asked for: {JobUnits.Plain(100 * asked, 1)} %");
+        plot.Level(y.At(100 * asked), $"asked for: {JobUnits.Plain(100 * asked, 1)} %", below: true);
         Marks(forecast, clock, plot, y, size);
         if (prior is not null)
         {

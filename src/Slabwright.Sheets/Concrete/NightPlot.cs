@@ -72,11 +72,11 @@ internal sealed class NightPlot
         }
     }
 
-    /// <summary>A level line with its name on it, at the left.</summary>
-    public void Level(double y, string name, FigureStyle style = FigureStyle.Limit)
+    /// <summary>A level line with its name at the left, on it or, near the top where names of upright lines stand, below it.</summary>
+    public void Level(double y, string name, FigureStyle style = FigureStyle.Limit, bool below = false)
     {
         Figure.Line(style, 0, y, Width, y);
-        Figure.Text(name, 8, y - 5, size * 0.9, FigureAnchor.Start, true);
+        Figure.Text(name, 8, below ? y + size * 1.1 : y - 5, size * 0.9, FigureAnchor.Start, true);
         Figure.ClearUnderLast();
     }
 

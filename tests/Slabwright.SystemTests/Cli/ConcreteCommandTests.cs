@@ -34,9 +34,9 @@ public class ConcreteCommandTests
     public async Task Nights_mixes_deadline_and_confidence_are_those_asked_for()
     {
         var plain = (await OfDemo("--json", "--night", "2026-05-04")).Json.GetProperty("result").GetProperty("nights")[0];
-        var sure = (await OfDemo("--json", "--night", "2026-05-04", "--mix", "fast; NIGHT", "--open-by", "7:00", "--confidence", "99%")).Json.GetProperty("result").GetProperty("nights")[0];
+        var sure = (await OfDemo("--json", "--night", "2026-05-04", "--mix", "fast; NIGHT", "--open-by", "10:30", "--confidence", "99%")).Json.GetProperty("result").GetProperty("nights")[0];
         Assert.Equal(["FAST", "NIGHT"], Array(sure, "mixes").Select(m => m.GetProperty("mix").GetString()));
-        Assert.Equal("2026-05-05T07:00:00", sure.GetProperty("openBy").GetString());
+        Assert.Equal("2026-05-05T10:30:00", sure.GetProperty("openBy").GetString());
         JsonElement Fast(JsonElement night) => Array(night, "mixes").Single(m => m.GetProperty("mix").GetString() == "FAST");
         Assert.True(Fast(sure).GetProperty("opensAt").GetDateTime() > Fast(plain).GetProperty("opensAt").GetDateTime());
         Assert.Equal("NIGHT", sure.GetProperty("cheapestThatOpens").GetString());

@@ -84,14 +84,14 @@ public static class ReadingCheck
         if (bad > 0.2 * probe.Readings.Length || history.Count < 2)
         {
             trusted = false;
-            findings.Add(Make("CON-043", FindingLevel.Error, readings, null, "The sensor gave too few good readings; the probe is not trusted.",
+            findings.Add(Make("CON-043", FindingLevel.Warning, readings, null, "The sensor gave too few good readings; the probe is not trusted.",
                 string.Create(CultureInfo.InvariantCulture, $"{probe.Name}: {bad} of {probe.Readings.Length}"), "Use another probe.", "20 %"));
         }
 
         if (Stuck(history, limits) is { } stuck)
         {
             trusted = false;
-            findings.Add(Make("CON-044", FindingLevel.Error, readings, null, "The sensor gave the same value for hours; it is not trusted.",
+            findings.Add(Make("CON-044", FindingLevel.Warning, readings, null, "The sensor gave the same value for hours; it is not trusted.",
                 string.Create(CultureInfo.InvariantCulture, $"{probe.Name}: {stuck:0.0} °C"), "Check sensor and lead.", string.Create(CultureInfo.InvariantCulture, $"{limits.StuckFor:0.#} h")));
         }
 
@@ -141,7 +141,7 @@ public static class ReadingCheck
         var gap = (reading.At - (before?.At ?? readings.PlacedAt)).TotalHours;
         if (gap <= limits.LongestGap) return true;
         var bridged = gap <= limits.LongestBridge;
-        findings.Add(Make("CON-040", bridged ? FindingLevel.Warning : FindingLevel.Error, readings, reading,
+        findings.Add(Make("CON-040", FindingLevel.Warning, readings, reading,
             bridged ? "Readings are missing before this one; the gap is bridged straight." : "Readings are missing for so long that the probe is not trusted.",
             string.Create(CultureInfo.InvariantCulture, $"{probe.Name}: {gap:0.0} h"), "Read the logger's own memory if it has one.",
             string.Create(CultureInfo.InvariantCulture, $"{(bridged ? limits.LongestGap : limits.LongestBridge):0.##} h"), "ASTM-C1074"));
