@@ -105,6 +105,25 @@ public sealed class WeatherFileTests
         Assert.Equal(read.Findings.Count, series.Findings.Length);
     }
 
+    /// <summary>Rows of the real file in which a logger's sign for "missing" and a wind of 1,048 mph stand, as published files bring them.</summary>
+    [Fact]
+    public void Signs_for_missing_and_impossible_winds_in_real_rows_are_bridged_and_named()
+    {
+        var lines = File.ReadAllLines(Data("tmy3_723170_NC.csv"));
+        var (air, wind) = (lines[100].Split(','), lines[200].Split(','));
+        (air[4], wind[7]) = ("-9900", "468.5");
+        (lines[100], lines[200]) = (string.Join(',', air), string.Join(',', wind));
+        var read = WeatherFile.ReadText(string.Join('\n', lines), "tmy3.csv", new() { Site = Greensboro });
+        var whole = WeatherFile.Read(Data("tmy3_723170_NC.csv"), new() { Site = Greensboro }).Series!;
+        Assert.Contains(read.Findings, f => f is { Code: "CON-102" or "CON-103", Place.Row: 101 } && f.Value!.Contains("-9900", StringComparison.Ordinal));
+        Assert.Contains(read.Findings, f => f is { Code: "CON-103", Place.Row: 201 } && f.Value!.Contains("468.5", StringComparison.Ordinal));
+        var series = read.Series!;
+        Assert.Equal(2, series.Gaps.Length);
+        Assert.Equal((whole.Hours[99].Air + whole.Hours[101].Air) / 2, series.Hours[100].Air, 1e-9);
+        Assert.Equal((whole.Hours[199].Wind + whole.Hours[201].Wind) / 2, series.Hours[200].Wind, 1e-9);
+        Assert.Equal(whole.Hours[100].Wind, series.Hours[100].Wind);
+    }
+
     [Fact]
     public void A_forecast_has_its_spread()
     {

@@ -62,7 +62,7 @@ public static class PublishedMixes
             Accelerator.CalciumChloride, 0.016, null, null, null, null,
             "Open after 4 h at a modulus of rupture of 400 psi; a retarder goes with the accelerator.", Verified("ODOT-499", "sec. 499.06, 2010")),
         new("Class MS", MixClassId.Day, [CementKind.TypeI, CementKind.TypeIii], 800 * PoundsPerYard, null, 0.43, Accelerator.None, null, null,
-            null, null, null, "Open after 24 h at a modulus of rupture of 400 psi.", Verified("ODOT-499", "sec. 499.06, 2010")),
+            null, null, null, "Open after 24 h at a modulus of rupture of 400 psi. The text leaves open whether the 24 h are a least age or only name the class; here they name the class, so set least_age_h where your agency holds to them.", Verified("ODOT-499", "sec. 499.06, 2010")),
         new("fast track", MixClassId.TwelveHours, [CementKind.TypeIii], 710 * PoundsPerYard, null, null, Accelerator.None, null, null, null,
             0.065, 0.065, "More than 400 psi in bending in 12 h.", Verified("IOWA-HR-544", "fast track mix")),
         new("patch mix, 752 lb", MixClassId.Day, [CementKind.TypeI, CementKind.TypeIii], 752 * PoundsPerYard, null, null, Accelerator.None, null,
