@@ -41,16 +41,17 @@ internal static class ConcreteCommand
         if (findings.Any(f => f.Level == FindingLevel.Error)) return report.End(Verb, ExitCode.Usage, null, findings.ToImmutable());
 
         var words = new ConcreteWords(project.UnitSystem, project.Prices.Currency);
-        var plan = Planner.Plan(project, new PlanOptions { Studies = false, Range = false }, cancel: cancel);
-        var study = Planner.ConcreteStudyOf(project, plan.Boundaries.Repairs);
-        ImmutableArray<Finding> all = [.. project.Findings, .. findings, .. plan.Concrete.Findings];
+        var repairs = Planner.Plan(project, new PlanOptions { Studies = false, Range = false, Concrete = false }, cancel: cancel).Boundaries.Repairs;
+        var study = Planner.ConcreteStudyOf(project, repairs);
+        ImmutableArray<Finding> all = [.. project.Findings, .. findings, .. study.Findings];
         if (options.IsNight(parsed)) return ConcreteNight.Run(report, options, parsed, study, words, all);
         if (options.ChecksCurve(parsed)) return ConcreteCurves.Run(report, study, words, all);
 
-        report.Line($"{project.Name}: {plan.Concrete.MixNights.Select(r => r.Mix.Id).Distinct().Count()} mixes on {plan.Concrete.MixNights.Select(r => r.Night).Distinct().Count()} nights, "
-            + $"slab {words.Thickness(plan.Concrete.Thickness)} thick, weather of {study.Job.Weather?.Name ?? "nowhere"}");
+        var plan = ConcretePlanner.Plan(study, cancel);
+        all = [.. project.Findings, .. findings, .. plan.Findings];
+        report.Line($"{project.Name}: {ConcreteWords.Scope(study)}, slab {words.Thickness(plan.Thickness)} thick, weather of {study.Job.Weather?.Name ?? "nowhere"}");
         report.Line();
-        return Show(report, options, parsed, study, plan.Concrete, questions, words, all, null, cancel);
+        return Show(report, options, parsed, study, plan, questions, words, all, null, cancel);
     }
 
     private static int ByHand(ProjectDoor door, ConcreteOptions options, ParseResult parsed, CancellationToken cancel)
@@ -65,7 +66,7 @@ internal static class ConcreteCommand
         findings.AddRange(hand.Findings);
         if (hand.Study is not { } study || questions.Findings.Length > 0) return report.End(Verb, ExitCode.Usage, null, findings.ToImmutable());
         var words = new ConcreteWords(system, "");
-        report.Line($"By hand: {hand.Mixes.Length} mixes on {study.Job.Settings.Nights.Length} nights, slab {words.Thickness(hand.Plan.Thickness)} thick, {study.Job.Weather?.Name}");
+        report.Line($"By hand: {ConcreteWords.Scope(study)}, slab {words.Thickness(hand.Plan.Thickness)} thick, {study.Job.Weather?.Name}");
         report.Line();
         var code = Show(report, options, parsed, study, hand.Plan, questions, words, findings.ToImmutable(), hand, cancel);
         return code;

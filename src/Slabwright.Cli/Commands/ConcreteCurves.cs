@@ -13,9 +13,8 @@ internal static class ConcreteCurves
     /// <summary>Prints the checks of every mix.</summary>
     public static int Run(Report report, ConcreteStudy study, ConcreteWords words, ImmutableArray<Finding> findings)
     {
-        var settings = study.Job.Settings;
         var results = study.Curves.Where(c => c.Curve is not null)
-            .Select(c => (Mix: c.MixId, Curve: c.Curve!, Result: CurveValidation.Check(c.Curve!, settings.Breaks.Where(b => b.Mix == c.MixId && b.IsCheck)))).ToArray();
+            .Select(c => (Mix: c.MixId, Curve: c.Curve!, Result: study.Validations.GetValueOrDefault(c.MixId) ?? CurveValidation.Check(c.Curve!, []))).ToArray();
         report.Line("Later specimens against the strength curves: within 10 % a curve holds, from 10 % on it is moved, beyond 15 % made anew (TEX-426-A, from memory).");
         report.Line();
         var table = new TextTable("mix", "age>", "maturity>", "measured>", "curve>", "off>");

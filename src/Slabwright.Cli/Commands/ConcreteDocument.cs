@@ -64,7 +64,7 @@ internal static class ConcreteDocument
         strengthFrom = row.Forecast is { } source ? ConcretePlanText.Origin(source.Case.Curve) : null,
         row.Forecast?.BeforeFirstTested,
         hottest = detail?.Peak,
-        saw = detail?.Saw is { } saw ? new { saw.From, saw.FromHard, saw.To } : null,
+        saw = row.SawWindow is { } saw ? new { saw.From, saw.FromHard, saw.To } : null,
         row.Evaporation,
         reasons = row.Forecast?.Reasons,
         hours = row.Forecast is { } forecast ? Hours(forecast) : null,

@@ -73,14 +73,14 @@ internal static class ConcreteNight
 
         var checkedReadings = ReadingCheck.Of(readings);
         var specimens = typed.Where(t => until is null || placed.AddHours(t.Hours) <= until).Select(t => Specimen(t, question.Curve, checkedReadings)).ToArray();
-        if (study.Update(night, readings, specimens, change) is not { } forecast)
+        if (study.Update(night, readings, specimens, change, checkedReadings) is not { } forecast)
         {
             findings.Add(Wrong("CON-145", "The weather does not reach over the night: it cannot be followed.", "night", night.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), "Give its hours by --weather."));
             return null;
         }
 
         var at = until ?? placed.AddHours(Math.Max(forecast.LastReading, specimens.Select(s => s.Hours).DefaultIfEmpty(0).Max()));
-        var evidence = Evidence(forecast, placed, specimens).ToImmutableArray();
+        var evidence = NightResults.Evidence(forecast, placed, specimens).ToImmutableArray();
         var record = options.Decides(parsed) ? OpeningDecision.Decide(new OpeningQuestion
         {
             Repair = repair, Criterion = forecast.Prior.Case.Criterion, PlacedAt = placed, Evidence = evidence, By = options.Text(parsed, "by") ?? "", At = at, Curve = forecast.Prior.Case.Curve,
@@ -111,7 +111,7 @@ internal static class ConcreteNight
             read = LoggerReader.Read(text, name, settings.LoggerColumns, words.System, mapping);
         }
 
-        findings.AddRange(read.Findings);
+        findings.AddRange(read.Findings.Select(f => f.Code == "CON-085" ? f with { Mend = "Say where each probe sits: --columns \"Time=Stamp; T1=mid depth; T2=edge; unit=°F\"." } : f));
         return read.Probes.IsEmpty ? null : (read.Probes, name);
     }
 
@@ -133,21 +133,6 @@ internal static class ConcreteNight
         if (ClockText.TryRead(text, out var clock)) return (clock >= TimeOnly.FromDateTime(placed) ? placed.Date : placed.Date.AddDays(1)).Add(clock.ToTimeSpan());
         findings.Add(Wrong("CON-132", "at is not a clock time.", "at", text, "Write it as --at 3:40."));
         return null;
-    }
-
-    /// <summary>What probes and specimens show.</summary>
-    private static IEnumerable<StrengthEvidence> Evidence(NightForecast forecast, DateTime placed, NightSpecimen[] specimens)
-    {
-        var question = forecast.Posterior.Case;
-        foreach (var probe in forecast.Readings)
-        {
-            var hours = probe.History[^1].Hours;
-            yield return OpeningDecision.FromProbe(probe, question.Curve, placed.AddHours(hours), question.Criterion.Confidence, GoverningPlace.At(forecast.Posterior, hours) == probe.Place);
-        }
-
-        if (NightResults.AtGoverningPlace(forecast, placed.AddHours(forecast.LastReading), forecast.LastReading) is { } carried) yield return carried;
-        foreach (var s in specimens)
-            yield return new StrengthEvidence(EvidenceKind.Specimens, placed.AddHours(s.Hours), s.Kind, s.Strength, string.Create(CultureInfo.InvariantCulture, $"Specimen broken after {s.Hours:0.0} h."));
     }
 
     private static Finding Wrong(string code, string sentence, string field, string? value, string mend) => new(code, FindingLevel.Error, sentence, new FindingPlace(Field: field), value, mend);

@@ -84,7 +84,7 @@ internal static class ConcreteNightText
             ("before the readings", prior, known.Forecast.Before, (prior.Case.StrengthFactor, prior.Case.Spread.Strength)), ("with them", posterior, known.Forecast.Now, known.Forecast.Lot),
         })
         {
-            table.Add(name, ConcreteWords.At(Clock(study, forecast, forecast.Earliest), known.Night, "not yet"), ConcreteWords.At(Clock(study, forecast, forecast.HoursAt(0.5)), known.Night, "not yet"),
+            table.Add(name, ConcreteWords.Opens(Clock(study, forecast, forecast.Earliest), known.Night, "not yet"), ConcreteWords.At(Clock(study, forecast, forecast.HoursAt(0.5)), known.Night, "not yet"),
                 ConcreteWords.Chance(Chance(known, forecast)), Spread(belief.Air, belief.AirDeviation), Spread(belief.Placing, belief.PlacingSpread),
                 string.Create(CultureInfo.InvariantCulture, $"{100 * lot.Item1:0} ± {100 * lot.Item2:0} %"));
         }
@@ -120,11 +120,17 @@ internal static class ConcreteNightText
         foreach (var e in known.Evidence)
         {
             table.Add(TradeWords.Of(e.Kind), ClockText.Of(e.At), words.Strength(e.Strength), e.Low is { } low ? words.Strength(low) : "-", e.Kind != EvidenceKind.Maturity ? "-" : e.AtGoverningPlace ? "yes" : "no",
-                e.BeforeFirstTested ? "before the youngest specimens" : "");
+                string.Join(", ", Remarks(e)));
         }
 
         report.Table(table);
         report.Line();
+    }
+
+    private static IEnumerable<string> Remarks(StrengthEvidence evidence)
+    {
+        if (evidence.Carried) yield return "carried there by computation";
+        if (evidence.BeforeFirstTested) yield return "before the youngest specimens";
     }
 
     private static DateTime? Clock(ConcreteStudy study, OpeningForecastResult forecast, double? hours) => hours is { } h ? study.ClockOf(forecast, h) : null;

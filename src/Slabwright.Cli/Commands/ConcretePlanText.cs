@@ -60,8 +60,8 @@ internal static class ConcretePlanText
         var sure = rows.Select(r => r.Forecast?.Case.Criterion.Confidence).FirstOrDefault(c => c is not null) is { } c ? ConcreteWords.Confidence(c) : "";
         foreach (var row in opening)
         {
-            var last = row.LastPlacing is { } truck ? $"last truck {ConcreteWords.At(truck, night)}" : "no later truck";
-            report.Line($"  {row.Mix.Id} opens at {ConcreteWords.At(row.OpensAt, night)} with {sure}; chance by {by} {ConcreteWords.Chance(row.ChanceByDeadline)}; {last}.");
+            var last = row.LastPlacing is { } truck ? $"last truck {ConcreteWords.Last(truck, night)}" : "no later truck";
+            report.Line($"  {row.Mix.Id} opens at {ConcreteWords.Opens(row.OpensAt, night)} with {sure}; chance by {by} {ConcreteWords.Chance(row.ChanceByDeadline)}; {last}.");
         }
 
         if (opening is [{ CostPerCubicMetre: not null } first, ..]) report.Line($"  Cheapest that opens: {first.Mix.Id}, {words.Cost(first.CostPerCubicMetre)} {words.CostUnit}.");
@@ -69,7 +69,7 @@ internal static class ConcretePlanText
         {
             var nearest = rows.Where(r => r.Forecast is not null).MaxBy(r => r.ChanceByDeadline)!;
             report.Line($"  No mix opens by {by} with {sure} when placed at {ClockText.Of(night.Placed)}. Nearest: {nearest.Mix.Id}, chance {ConcreteWords.Chance(nearest.ChanceByDeadline)}"
-                + (nearest.LastPlacing is { } truck ? $"; it opens when placed by {ConcreteWords.At(truck, night)}." : "."));
+                + (nearest.LastPlacing is { } truck ? $"; it opens when placed by {ConcreteWords.Last(truck, night)}." : "."));
         }
 
         var unknown = rows.Where(r => r.Forecast is null).Select(r => r.Mix.Id).ToArray();
@@ -84,9 +84,9 @@ internal static class ConcretePlanText
         var table = new TextTable("mix", $"{words.CostUnit}>", $"opens {ConcreteWords.Confidence(asked.Criterion.Confidence)}>", $"by {ClockText.Of(night.Deadline)}>", "median>", $"{other}>", "last truck>", "governs", "strength from");
         foreach (var row in rows.OrderBy(r => r.CostPerCubicMetre ?? decimal.MaxValue))
         {
-            table.Add(row.Mix.Id, words.Cost(row.CostPerCubicMetre), ConcreteWords.At(row.OpensAt, night, row.Forecast is null ? "-" : "not yet"), ConcreteWords.Chance(row.ChanceByDeadline),
+            table.Add(row.Mix.Id, words.Cost(row.CostPerCubicMetre), ConcreteWords.Opens(row.OpensAt, night, row.Forecast is null ? "-" : "not yet"), ConcreteWords.Chance(row.ChanceByDeadline),
                 ConcreteWords.At(Median(row), night), ConcreteWords.At(row.MedianByOtherLaw is { } hours ? night.Placed.AddHours(hours) : null, night),
-                row.LastPlacing is null && row.Forecast is not null ? "none" : ConcreteWords.At(row.LastPlacing, night), Governs(row), row.Forecast is { } f ? Origin(f) : "no curve");
+                row.LastPlacing is null && row.Forecast is not null ? "none" : ConcreteWords.Last(row.LastPlacing, night), Governs(row), row.Forecast is { } f ? Origin(f) : "no curve");
         }
 
         report.Table(table);
@@ -99,8 +99,8 @@ internal static class ConcretePlanText
         var table = new TextTable("mix", "hottest>", "at>", "where", "saw, soft rock>", "hard rock>", "until>", "evaporation>", "limit>");
         foreach (var d in details)
         {
-            table.Add(d.Row.Mix.Id, d.Peak is { } p ? words.Temperature(p.Temperature) : "-", d.Peak is { } peak ? ConcreteWords.At(night.Placed.AddHours(peak.Hours), night) : "-",
-                d.Peak is { } where ? ConcreteWords.Place(where.Place) : "-", Saw(d.Saw?.From), Saw(d.Saw?.FromHard), Saw(d.Saw?.To),
+            table.Add(d.Row.Mix.Id, d.Peak is { } p ? words.Temperature(p.Temperature) : "-", d.Peak is { } peak ? ClockText.Of(night.Placed.AddHours(peak.Hours)) : "-",
+                d.Peak is { } where ? ConcreteWords.Place(where.Place) : "-", Saw(d.Row.SawWindow?.From), Saw(d.Row.SawWindow?.FromHard), Saw(d.Row.SawWindow?.To),
                 d.Row.Evaporation is { } e ? words.Evaporation(e.Rate) : "-", d.Row.Evaporation is { } limit ? words.Evaporation(limit.Limit) : "-");
         }
 
@@ -109,7 +109,7 @@ internal static class ConcretePlanText
             Wrapped(report, $"Curing, {(same.Count() == details.Length ? "every mix" : string.Join(", ", same.Select(s => s.Id)))}: {same.Key} [{same.First().Measure.Because.Source}]", "  ");
         report.Line();
 
-        string Saw(double? hours) => hours is { } h ? ConcreteWords.At(night.Placed.AddHours(h), night) : "-";
+        string Saw(double? hours) => hours is { } h ? ClockText.Of(night.Placed.AddHours(h)) : "-";
     }
 
     private static void Curves(Report report, IEnumerable<MixCurve> curves, ConcreteWords words)

@@ -51,8 +51,8 @@ internal static class ConcreteWhatIfText
             var table = new TextTable("mix", "change", "planned>", "changed>", "difference>", $"by {ClockText.Of(night.Key.Deadline)}>", "was>", "last truck>");
             foreach (var a in night)
             {
-                table.Add(a.Mix.Id, a.Change, ConcreteWords.At(a.Plain.OpensAt, night.Key, "not yet"), ConcreteWords.At(a.Changed.OpensAt, night.Key, "not yet"), ConcreteWords.Later(a.Later),
-                    ConcreteWords.Chance(a.Changed.ChanceByDeadline), ConcreteWords.Chance(a.Plain.ChanceByDeadline), ConcreteWords.At(a.LastPlacing, night.Key, "none"));
+                table.Add(a.Mix.Id, a.Change, ConcreteWords.Opens(a.Plain.OpensAt, night.Key, "not yet"), ConcreteWords.Opens(a.Changed.OpensAt, night.Key, "not yet"), ConcreteWords.Later(a.Later),
+                    ConcreteWords.Chance(a.Changed.ChanceByDeadline), ConcreteWords.Chance(a.Plain.ChanceByDeadline), ConcreteWords.Last(a.LastPlacing, night.Key, "none"));
             }
 
             report.Table(table);

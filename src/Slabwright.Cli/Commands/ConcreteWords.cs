@@ -40,9 +40,22 @@ internal sealed record ConcreteWords(UnitSystem System, string Currency)
         ? string.Create(CultureInfo.InvariantCulture, $"{rate:0.00} kg/(m²·h)")
         : string.Create(CultureInfo.InvariantCulture, $"{rate * 0.3048 * 0.3048 / 0.45359237:0.00} lb/(ft²·h)");
 
-    /// <summary>A clock time of a night; with its weekday where that is neither the evening's nor the deadline's; <paramref name="none"/> where there is none.</summary>
+    /// <summary>A clock time of a night; with its weekday from noon after on, when it could be taken for the evening's; <paramref name="none"/> where there is none.</summary>
     public static string At(DateTime? time, WorkNight night, string none = "-") => time is not { } at ? none
-        : at.Date == night.Deadline.Date || at.Date == night.From.Date ? ClockText.Of(at) : at.ToString("ddd ", CultureInfo.InvariantCulture) + ClockText.Of(at);
+        : at < night.Day.AddDays(1).ToDateTime(new TimeOnly(12, 0)) ? ClockText.Of(at) : at.ToString("ddd ", CultureInfo.InvariantCulture) + ClockText.Of(at);
+
+    /// <summary>An opening time, on the safe side to the minute.</summary>
+    public static string Opens(DateTime? time, WorkNight night, string none = "-") => At(time is { } at ? ClockText.NextMinute(at) : null, night, none);
+
+    /// <summary>A last placing, on the safe side to the minute.</summary>
+    public static string Last(DateTime? time, WorkNight night, string none = "-") => At(time is { } at ? ClockText.MinuteBefore(at) : null, night, none);
+
+    /// <summary>How many mixes on how many nights.</summary>
+    public static string Scope(ConcreteStudy study)
+    {
+        var (mixes, nights) = (study.Job.Settings.Mixes.Length, study.Job.Settings.Nights.Length);
+        return string.Create(CultureInfo.InvariantCulture, $"{mixes} {(mixes == 1 ? "mix" : "mixes")} on {nights} {(nights == 1 ? "night" : "nights")}");
+    }
 
     /// <summary>A chance in percent with one decimal.</summary>
     public static string Chance(double? share) => share is { } value ? (100 * value).ToString("0.0", CultureInfo.InvariantCulture) + " %" : "-";

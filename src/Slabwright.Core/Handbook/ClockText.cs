@@ -21,6 +21,14 @@ public static class ClockText
     /// <param name="time">The time; seconds are rounded away.</param>
     public static string Of(DateTime time) => time.AddSeconds(30).ToString("H:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>An opening is told on the safe side: the next whole minute.</summary>
+    /// <param name="time">Clock time.</param>
+    public static DateTime NextMinute(DateTime time) => new((time.Ticks + TimeSpan.TicksPerMinute - 1) / TimeSpan.TicksPerMinute * TimeSpan.TicksPerMinute, time.Kind);
+
+    /// <summary>A last placing is told on the safe side: the whole minute before.</summary>
+    /// <param name="time">Clock time.</param>
+    public static DateTime MinuteBefore(DateTime time) => new(time.Ticks / TimeSpan.TicksPerMinute * TimeSpan.TicksPerMinute, time.Kind);
+
     /// <summary>A day for print, e.g. <c>Monday 4 May 2026</c>.</summary>
     /// <param name="day">The day.</param>
     public static string Of(DateOnly day) => day.ToString("dddd d MMMM yyyy", CultureInfo.InvariantCulture);

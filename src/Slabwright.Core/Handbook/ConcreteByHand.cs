@@ -37,19 +37,18 @@ public static class ConcreteByHand
         ImmutableArray<ConcreteMix> mixes = [.. made.Select(m => m.Mix)];
         ImmutableArray<WorkNight> nights = [.. days.Select(d => HandNights.Night(d, reading))];
         var weather = files.Weather ?? HandNights.Weather(reading, days);
-        var prices = HandMixes.Prices(reading);
         var settings = Settings(reading, mixes, nights, files);
         if (reading.IsWrong || mixes.IsEmpty) return Wrong(reading);
         var job = new ConcreteJob
         {
-            Settings = settings, Rows = files.Rows, Thickness = reading["thickness"], Length = reading["repair-length"], Weather = weather, Prices = prices,
+            Settings = settings, Rows = files.Rows, Thickness = reading["thickness"], Length = reading["repair-length"], Weather = weather,
         };
         var study = ConcreteStudy.Of(job);
-        var plan = ConcretePlanner.Plan(job, cancel);
+        var plan = ConcretePlanner.Plan(study, cancel);
         return new HandConcrete
         {
             Inputs = reading.Inputs,
-            Mixes = [.. made.Select(m => new HandMix(m.Mix, HandMixes.Volumes(m.Mix), AbsoluteVolume.Yield(m.Mix), MixCost.PerCubicMetre(m.Mix, prices), m.Reasons))],
+            Mixes = [.. made.Select(m => new HandMix(m.Mix, HandMixes.Volumes(m.Mix), AbsoluteVolume.Yield(m.Mix), study.CostOf(m.Mix), m.Reasons))],
             Study = study,
             Plan = plan,
             Details = [.. plan.MixNights.Select(row => NightDetail.Of(study, row))],
@@ -81,6 +80,7 @@ public static class ConcreteByHand
         CriterionKind = reading.Has("kind") ? reading.Word<StrengthKind>("kind") : null,
         CriterionStrength = reading.Number("strength"),
         LeastAge = reading.Number("least-age") / HandInputs.Hour,
+        IngredientPrices = HandMixes.Prices(reading),
         Confidence = reading["confidence"],
         Nights = nights,
         ClockAhead = reading.Hours("clock-ahead"),

@@ -62,7 +62,7 @@ public sealed record HandConcrete
     /// <summary>Every mix on every night.</summary>
     public ConcretePlan Plan { get; init; } = ConcretePlan.Empty;
 
-    /// <summary>Peak and saw window of each row of the plan.</summary>
+    /// <summary>Peak of each row of the plan.</summary>
     public ImmutableArray<NightDetail> Details { get; init; } = [];
 
     /// <summary>What was wrong or doubtful.</summary>

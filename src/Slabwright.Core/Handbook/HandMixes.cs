@@ -103,22 +103,21 @@ internal static class HandMixes
         }, [], []);
     }
 
-    /// <summary>Prices of ingredients; null where none is typed.</summary>
-    public static IngredientPrices? Prices(HandReading reading)
+    /// <summary>Prices of ingredients; empty where none is typed.</summary>
+    public static ImmutableArray<IngredientPrice> Prices(HandReading reading)
     {
-        if (reading.Text("ingredient-prices") is not { } text) return null;
-        string[] known = ["cement", "fly ash", "slag", "silica fume", "water", "coarse", "fine", "accelerator"];
-        var prices = known.ToDictionary(k => k, _ => 0m);
-        foreach (var item in text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        var prices = ImmutableArray.CreateBuilder<IngredientPrice>();
+        foreach (var item in (reading.Text("ingredient-prices") ?? "").Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
             var space = item.LastIndexOf(' ');
-            if (space > 0 && prices.ContainsKey(item[..space].Trim()) && decimal.TryParse(item[space..], NumberStyles.Number, CultureInfo.InvariantCulture, out var price) && price >= 0)
-                prices[item[..space].Trim()] = price / (decimal)HandInputs.KilogramsOfPrice(reading.System);
+            if (space > 0 && TradeWords.TryRead<Ingredient>(item[..space].Trim(), out var ingredient)
+                && decimal.TryParse(item[space..], NumberStyles.Number, CultureInfo.InvariantCulture, out var price) && price >= 0)
+                prices.Add(new(ingredient, null, price / (decimal)HandInputs.KilogramsOfPrice(reading.System)));
             else
-                reading.Add("CON-136", "This is not an ingredient with its price.", "ingredient-prices", item, "Write the ingredient and its price, one of: " + string.Join(", ", known) + ".");
+                reading.Add("CON-136", "This is not an ingredient with its price.", "ingredient-prices", item, $"Write the ingredient and its price, one of: {TradeWords.All<Ingredient>()}.");
         }
 
-        return new(prices["cement"], prices["fly ash"], prices["slag"], prices["silica fume"], prices["water"], prices["coarse"], prices["fine"], prices["accelerator"]);
+        return prices.ToImmutable();
     }
 
     private static ImmutableArray<PublishedMix> Published(string name)

@@ -159,17 +159,27 @@ public static class Planner
     };
 
     /// <summary>
-    /// Pressure settings with the old slab's temperatures hour by hour on the first night of work, or the first day of work, where the project gives none and its
-    /// weather does; otherwise as the project says.
+    /// Pressure settings with the old slab's temperatures by clock hour on the hottest day of the work nights, or on the first day of work, where the project
+    /// gives none and its weather does; otherwise as the project says.
     /// </summary>
     /// <param name="project">The project.</param> <param name="thickness">Thickness of the old slab, m.</param>
     public static PressureSettings PressureOf(Project project, double thickness)
     {
-        var settings = project.Settings.Pressure;
-        var day = project.Settings.Concrete.Nights is [var first, ..] ? first.Day : project.Settings.WorkDay;
-        if (!settings.Hours.IsEmpty || project.Weather is null || day is not { } known) return settings;
-        var hours = SawingTemperatures.ByHour(new SlabColumn { Thickness = thickness }, WeatherYear.On(project.Weather, known).Weather, known);
-        return hours.IsEmpty ? settings : settings with { Hours = hours };
+        var (settings, concrete) = (project.Settings.Pressure, project.Settings.Concrete);
+        DateOnly[] days = concrete.Nights.IsEmpty ? project.Settings.WorkDay is { } first ? [first] : [] : [.. concrete.Nights.Select(n => n.Day).Distinct()];
+        if (!settings.Hours.IsEmpty || project.Weather is null || days.Length == 0) return settings;
+        var (weather, otherYear) = WeatherYear.On(project.Weather, days[0]);
+        var column = new SlabColumn { Thickness = thickness };
+        var (day, hours) = days.Select(d => (Day: d, Hours: SawingTemperatures.ByHour(column, weather, d))).Where(d => !d.Hours.IsEmpty)
+            .MaxBy(d => d.Hours.Max(h => h.Temperature));
+        if (hours.IsDefaultOrEmpty) return settings;
+        var ahead = (int)Math.Round(concrete.ClockAhead);
+        return settings with
+        {
+            Hours = [.. hours.Select(h => h with { Hour = (h.Hour + ahead + 24) % 24 }).OrderBy(h => h.Hour)],
+            HoursFrom = FormattableString.Invariant($"computed from the weather for {day:d MMMM yyyy}, the hottest day of the work")
+                + (otherYear is { } year ? FormattableString.Invariant($", with the weather of {year}") : ""),
+        };
     }
 
     private static double ThinnestOf(Project project, ImmutableArray<Repair> repairs) => repairs.Select(r => ThicknessAt(project.Road, r))

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Concrete.Opening;
+using Slabwright.Core.Handbook;
 using Slabwright.Sheets.Figures;
 using Slabwright.Sheets.Joints;
 using Slabwright.Sheets.Words;
@@ -54,7 +55,7 @@ public static class ChancePlot
         plot.Mark(deadline, $"open by {NightClock.Hour(deadline)}", FigureStyle.Deadline);
         if (forecast.Earliest is { } earliest)
         {
-            var at = NightClock.NextMinute(clock.Of(forecast, earliest));
+            var at = ClockText.NextMinute(clock.Of(forecast, earliest));
             plot.Mark(at, $"{JobUnits.Plain(100 * forecast.Case.Criterion.Confidence, 1)} % at {NightClock.Hour(at)}", FigureStyle.CurveSecond);
         }
 
@@ -70,7 +71,7 @@ public static class ChancePlot
     private static string Describe(OpeningForecastResult forecast, NightClock clock, JobUnits units)
     {
         var criterion = forecast.Case.Criterion;
-        var at = forecast.Earliest is { } e ? $"{JobUnits.Plain(100 * criterion.Confidence, 1)} % is reached at {NightClock.Full(NightClock.NextMinute(clock.Of(forecast, e)))}." : $"{JobUnits.Plain(100 * criterion.Confidence, 1)} % is not reached within the hours computed.";
+        var at = forecast.Earliest is { } e ? $"{JobUnits.Plain(100 * criterion.Confidence, 1)} % is reached at {NightClock.Full(ClockText.NextMinute(clock.Of(forecast, e)))}." : $"{JobUnits.Plain(100 * criterion.Confidence, 1)} % is not reached within the hours computed.";
         return $"Chance that {units.StressText(criterion.Strength)} {OpeningCriteria.Words(criterion.Kind)} is reached: {ChanceWords.Of(forecast.ChanceBy(clock.HoursToDeadline(forecast)))} at {NightClock.Full(clock.Night.Deadline)}. {at}";
     }
 }

@@ -25,7 +25,4 @@ public sealed record NightClock(WorkNight Night, double ClockAhead)
 
     /// <summary>The day, e.g. <c>Tue 5 May 2026</c>.</summary>
     public static string Day(DateTime clock) => clock.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture);
-
-    /// <summary>Opening times are told on the safe side: the next whole minute.</summary>
-    public static DateTime NextMinute(DateTime clock) => new((clock.Ticks + TimeSpan.TicksPerMinute - 1) / TimeSpan.TicksPerMinute * TimeSpan.TicksPerMinute, clock.Kind);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Slabwright.Core.Concrete.Maturity;
 using Slabwright.Core.Concrete.Opening;
+using Slabwright.Core.Handbook;
 using Slabwright.Sheets.Figures;
 using Slabwright.Sheets.Joints;
 using Slabwright.Sheets.Words;
@@ -122,7 +123,7 @@ public static class StrengthPlot
             plot.Mark(clock.Night.Deadline, $"open by {NightClock.Hour(clock.Night.Deadline)}", FigureStyle.Deadline);
             if (forecast.Earliest is { } earliest)
             {
-                var at = NightClock.NextMinute(clock.Of(forecast, earliest));
+                var at = ClockText.NextMinute(clock.Of(forecast, earliest));
                 plot.Mark(at, $"opens {NightClock.Hour(at)} ({JobUnits.Number(100 * Criterion.Confidence)} % sure)", FigureStyle.CurveSecond);
             }
 
@@ -156,7 +157,7 @@ public static class StrengthPlot
         private string Describe()
         {
             var opens = forecast.Earliest is { } e
-                ? $"It is reached with {JobUnits.Number(100 * Criterion.Confidence)} % at {NightClock.Full(NightClock.NextMinute(clock.Of(forecast, e)))}."
+                ? $"It is reached with {JobUnits.Number(100 * Criterion.Confidence)} % at {NightClock.Full(ClockText.NextMinute(clock.Of(forecast, e)))}."
                 : $"It is not reached with {JobUnits.Number(100 * Criterion.Confidence)} % within the hours computed.";
             return $"Strength of {forecast.Case.Heat.Mix.Name} from {NightClock.Full(clock.Of(forecast, 0))} on with its 90 % band; {units.StressText(Criterion.Strength)} {OpeningCriteria.Words(Criterion.Kind)} is asked for. {opens} Traffic returns at {NightClock.Full(clock.Night.Deadline)}.";
         }

@@ -25,7 +25,7 @@ internal sealed class PressureSheets(Project project, RepairPlan plan, SheetFram
         if (!pressure.Notes.IsEmpty) blocks.Add(new FlowTable(CrewNotes.Table(fonts, "Relief cuts", pressure.Notes, frame.Body.Width)));
         blocks.Add(new FlowHeading($"Every repair: {SheetWords.Count(pressure.Repairs.Sum(r => r.Reliefs.Length), "relief cut")}"));
         blocks.Add(new FlowTable(RepairTable()));
-        blocks.Add(new FlowText("A blade binds where the kerf closes down to its core. Slab temperature is the mean through the slab. The relief cut is measured from the boundary cuts to its near edges; where it takes the place of a lift cut no other is made there."));
+        blocks.Add(new FlowText("A blade binds where the kerf closes down to its core. Slab temperature is the mean through the slab: " + pressure.HoursFrom + ". The relief cut is measured from the boundary cuts to its near edges; where it takes the place of a lift cut no other is made there."));
         return FlowSheets.Of("Pressure and relief cuts", new PaperFlow(fonts, frame.Body).Lay(blocks));
     }
 

@@ -42,6 +42,24 @@ public sealed class ConcreteFolderTests
     }
 
     [Fact]
+    public void Saw_hours_are_those_of_the_hottest_night_on_the_clock()
+    {
+        var project = ProjectFolder.Read(Demo, Today).Project!;
+        Project With(Func<ConcreteSettings, ConcreteSettings> change) =>
+            project with { Settings = project.Settings with { Concrete = change(project.Settings.Concrete) } };
+        double Hottest(Project p) => Planner.PressureOf(p, 0.23).Hours.Max(h => h.Temperature);
+        var each = project.Settings.Concrete.Nights.Select(n => Hottest(With(c => c with { Nights = [n] }))).ToArray();
+        Assert.True(each.Max() > each.Min() + 1, "The nights must differ, else any would do.");
+        Assert.Equal(each.Max(), Hottest(project), 9);
+        Assert.Equal(each.Max(), Hottest(With(c => c with { Nights = [.. c.Nights.Reverse()] })), 9);
+
+        var standard = Planner.PressureOf(With(c => c with { ClockAhead = 0 }), 0.23).Hours;
+        var clock = Planner.PressureOf(project, 0.23);
+        Assert.Equal(standard.Single(h => h.Hour == 12).Temperature, clock.Hours.Single(h => h.Hour == 13).Temperature, 9);
+        Assert.Contains("with the weather of 2024", clock.HoursFrom, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_colder_forecast_never_opens_the_demo_earlier()
     {
         var project = ProjectFolder.Read(Demo, Today).Project!;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Xml.Linq;
+using Slabwright.Core.Handbook;
 using Slabwright.Core.Concrete.Heat;
 using Slabwright.Core.Concrete.Night;
 using Slabwright.Core.Concrete.Opening;
@@ -51,7 +52,7 @@ public sealed class NightFigureTests
         Assert.Contains("asked for: 2,000 psi", words);
         Assert.Contains("open by 05:00", words);
         Assert.Contains("least age 4 h: 02:00", words);
-        Assert.Contains($"opens {NightClock.NextMinute(Quick.OpensAt!.Value).ToString("HH:mm", CultureInfo.InvariantCulture)} (95 % sure)", words);
+        Assert.Contains($"opens {ClockText.NextMinute(Quick.OpensAt!.Value).ToString("HH:mm", CultureInfo.InvariantCulture)} (95 % sure)", words);
         Assert.Contains("Clock time, placed at 22:00", words);
         Assert.Contains(words, w => w.StartsWith("Mon 7 Sep", StringComparison.Ordinal));
         Assert.Contains(words, w => w.StartsWith("Tue 8 Sep", StringComparison.Ordinal));

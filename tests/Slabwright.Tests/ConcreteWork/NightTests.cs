@@ -155,6 +155,12 @@ public class NightTests
         AssertRefused(good with { Evidence = [] }, "Evidence of strength");
         AssertRefused(good with { Evidence = [good.Evidence[0] with { Low = 12e6 }] }, "are needed");
         AssertRefused(good with { Evidence = [good.Evidence[0] with { AtGoverningPlace = false }] }, "lags behind");
+
+        // Readings carried to the place that lags behind open a lane, but never in silence.
+        var carried = OpeningDecision.Decide(good with { Evidence = [good.Evidence[0] with { Carried = true }] });
+        Assert.Equal(OpeningVerdict.Open, carried.Verdict);
+        Assert.Contains(carried.Reasons, r => r.Rule == "carried evidence");
+        Assert.DoesNotContain(OpeningDecision.Decide(good).Reasons, r => r.Rule == "carried evidence");
         AssertRefused(good with { Evidence = [good.Evidence[0] with { BeforeFirstTested = true }] }, "youngest specimens");
         AssertRefused(good with { Evidence = [good.Evidence[0] with { Kind = EvidenceKind.PulseVelocity }] }, "second evidence");
         AssertRefused(good with { Curve = SimpleSlab.Curve with { Origin = CurveOrigin.Composition } }, "measured");

@@ -28,7 +28,7 @@ public class ConcreteByHandTests
         Assert.True(row.ChanceByDeadline >= 0.95);
         Assert.InRange(row.LastPlacing!.Value, row.Night.Placed, row.Night.Deadline);
         Assert.InRange(hand.Details[0].Peak!.Temperature, 30, 75);
-        Assert.True(hand.Details[0].Saw!.From < hand.Details[0].Saw!.FromHard);
+        Assert.True(hand.Plan.MixNights[0].SawWindow!.From < hand.Plan.MixNights[0].SawWindow!.FromHard);
         Assert.Equal(2000 * Units.Psi.Factor, row.Forecast!.Case.Criterion.Strength, 1e-3);
 
         double Later(NightChange change) => (hand.Study!.Answer(row.Night, row.Mix, change)!.OpensAt!.Value - row.OpensAt.Value).TotalHours;

@@ -1,64 +1,62 @@
 using System.Collections.Immutable;
-using Slabwright.Core.Evidence;
 
 namespace Slabwright.Core.Concrete.Mixes;
 
-/// <summary>Prices of ingredients, currency of the project for each kilogram.</summary>
-/// <param name="Cement">Cement.</param> <param name="FlyAsh">Fly ash.</param> <param name="Slag">Slag.</param> <param name="SilicaFume">Silica fume.</param>
-/// <param name="Water">Water.</param> <param name="Coarse">Coarse aggregate.</param> <param name="Fine">Fine aggregate.</param> <param name="Accelerator">Accelerator.</param>
-public sealed record IngredientPrices(
-    decimal Cement, decimal FlyAsh, decimal Slag, decimal SilicaFume, decimal Water, decimal Coarse, decimal Fine, decimal Accelerator);
+/// <summary>Ingredients of concrete that have a price.</summary>
+public enum Ingredient
+{
+    /// <summary>Cement.</summary>
+    Cement,
+
+    /// <summary>Fly ash.</summary>
+    FlyAsh,
+
+    /// <summary>Slag.</summary>
+    Slag,
+
+    /// <summary>Silica fume.</summary>
+    SilicaFume,
+
+    /// <summary>Mixing water.</summary>
+    Water,
+
+    /// <summary>Coarse aggregate.</summary>
+    Coarse,
+
+    /// <summary>Fine aggregate.</summary>
+    Fine,
+
+    /// <summary>Accelerator, solids.</summary>
+    Accelerator,
+}
+
+/// <summary>Price of an ingredient.</summary>
+/// <param name="Ingredient">The ingredient.</param>
+/// <param name="Cement">Cement it holds for; null for every cement, and for other ingredients.</param>
+/// <param name="PerKilogram">Price of a kilogram, currency of the project.</param>
+public sealed record IngredientPrice(Ingredient Ingredient, CementKind? Cement, decimal PerKilogram);
 
 /// <summary>Cost of concrete.</summary>
 public static class MixCost
 {
-    /// <summary>Cost of a cubic metre: the delivered price, else the ingredients where their prices are given; null when neither is known.</summary>
-    public static decimal? PerCubicMetre(ConcreteMix mix, IngredientPrices? prices)
+    /// <summary>Cost of a cubic metre: the delivered price, else the ingredients where each has a price; null when neither is known.</summary>
+    /// <param name="mix">The mix.</param> <param name="prices">Prices of ingredients; empty where none is given.</param>
+    public static decimal? PerCubicMetre(ConcreteMix mix, ImmutableArray<IngredientPrice> prices) => mix.Price ?? (prices.IsEmpty ? null : Of(mix, prices).Cost);
+
+    /// <summary>Cost of a cubic metre, and the ingredients no price is given for; water without a price costs nothing.</summary>
+    /// <param name="mix">The mix.</param> <param name="prices">Prices; one for the mix's own cement goes before one for every cement.</param>
+    public static (decimal? Cost, ImmutableArray<Ingredient> Unpriced) Of(ConcreteMix mix, ImmutableArray<IngredientPrice> prices)
     {
-        if (mix.Price is not null || prices is null) return mix.Price;
-        decimal sum = 0;
-        foreach (var (mass, price) in new[]
-        {
-            (mix.Cement, prices.Cement), (mix.FlyAsh, prices.FlyAsh), (mix.Slag, prices.Slag), (mix.SilicaFume, prices.SilicaFume),
-            (mix.Water, prices.Water), (mix.Coarse, prices.Coarse), (mix.Fine, prices.Fine),
-            (mix.AcceleratorDose * mix.Cementitious, prices.Accelerator),
-        }) sum += (decimal)mass * price;
-        return decimal.Round(sum, 2);
+        (Ingredient Ingredient, double Mass)[] parts =
+        [
+            (Ingredient.Cement, mix.Cement), (Ingredient.FlyAsh, mix.FlyAsh), (Ingredient.Slag, mix.Slag), (Ingredient.SilicaFume, mix.SilicaFume), (Ingredient.Water, mix.Water),
+            (Ingredient.Coarse, mix.Coarse), (Ingredient.Fine, mix.Fine), (Ingredient.Accelerator, mix.AcceleratorDose * mix.Cementitious),
+        ];
+        var used = parts.Where(p => p.Mass > 0).Select(p => (p.Ingredient, p.Mass, Price: PriceOf(p.Ingredient, mix, prices))).ToArray();
+        ImmutableArray<Ingredient> unpriced = [.. used.Where(u => u.Price is null && u.Ingredient != Ingredient.Water).Select(u => u.Ingredient)];
+        return (unpriced.IsEmpty ? decimal.Round(used.Sum(u => (decimal)u.Mass * (u.Price ?? 0)), 2) : null, unpriced);
     }
-}
 
-/// <summary>What is doubtful about a mix.</summary>
-public static class MixChecks
-{
-    /// <summary>Findings of a mix; nothing is changed.</summary>
-    /// <param name="mix">The mix.</param> <param name="place">Where it was read.</param>
-    public static ImmutableArray<Finding> Of(ConcreteMix mix, FindingPlace place)
-    {
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        var yield = AbsoluteVolume.Yield(mix);
-        if (Math.Abs(yield - 1) > 0.03)
-        {
-            findings.Add(new("CON-010", FindingLevel.Warning, "The ingredients of a cubic metre do not make a cubic metre.", place with { Field = "fine" },
-                FormattableString.Invariant($"{yield:0.000} m³"), "Check the masses, the air and the relative densities.", "0.97 to 1.03 m³"));
-        }
-
-        if (mix.WaterCement is < 0.25 or > 0.6)
-        {
-            findings.Add(new("CON-011", FindingLevel.Warning, "The water–cement ratio is not one of repair concrete.", place with { Field = "water" },
-                FormattableString.Invariant($"{mix.WaterCement:0.00}"), "Check water and cement.", "0.25 to 0.60"));
-        }
-
-        if (mix.Accelerator == Accelerator.CalciumChloride)
-        {
-            findings.Add(new("CON-012", FindingLevel.Note, "Calcium chloride corrodes dowels, tie bars and mesh.", place with { Field = "accelerator" }, null,
-                "Check that the specification allows it; above 27 °C (80 °F) no more than 1 % of the cement.", null, "FHWA-CHECKLIST-FDR"));
-            if (mix.AcceleratorDose > 0.02)
-            {
-                findings.Add(new("CON-013", FindingLevel.Warning, "More calcium chloride than published practice allows.", place with { Field = "accelerator_dose" },
-                    FormattableString.Invariant($"{100 * mix.AcceleratorDose:0.0} %"), "Take at most 2 %, at most 1 % above 27 °C (80 °F).", "2 %", "FHWA-CHECKLIST-FDR"));
-            }
-        }
-
-        return findings.ToImmutable();
-    }
+    private static decimal? PriceOf(Ingredient ingredient, ConcreteMix mix, ImmutableArray<IngredientPrice> prices) => prices
+        .Where(p => p.Ingredient == ingredient && (p.Cement is null || p.Cement == mix.CementKind)).OrderByDescending(p => p.Cement is not null).FirstOrDefault()?.PerKilogram;
 }

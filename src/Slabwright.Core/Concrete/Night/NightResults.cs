@@ -48,7 +48,7 @@ public static class NightResults
         ImmutableArray<NightSpecimen> specimens = curve is null
             ? []
             : [.. worked.Specimens.Select(s => new NightSpecimen(s.Hours, MixCurves.MaturityOf(s, curve.Scale), s.Strength, s.Kind))];
-        var forecast = study.Update(night, worked.Readings, specimens);
+        var forecast = study.Update(night, worked.Readings, specimens, already: checkedReadings);
         var validation = curve is null ? null : CurveValidation.Check(curve, worked.Specimens, SpecimenFile);
         return new NightResult
         {
@@ -59,7 +59,7 @@ public static class NightResults
             Forecast = forecast,
             PriorOpensAt = forecast?.Prior.Earliest is { } before ? study.ClockOf(forecast.Prior, before) : null,
             OpensAt = forecast?.Posterior.Earliest is { } now ? study.ClockOf(forecast.Posterior, now) : null,
-            Evidence = forecast is null ? [] : [.. Evidence(forecast, worked)],
+            Evidence = forecast is null ? [] : [.. Evidence(forecast, worked.Readings.PlacedAt, specimens)],
             Validation = validation,
             Findings = [.. forecast?.Findings ?? checkedReadings.Findings, .. validation?.Findings ?? []],
         };
@@ -78,22 +78,24 @@ public static class NightResults
         return new StrengthEvidence(EvidenceKind.Maturity, at, question.Curve.Kind, row.Strength.Middle, string.Create(CultureInfo.InvariantCulture,
             $"Readings carried to the place that lags behind ({TradeWords.Of(row.Governs)}): {row.Maturity:0.0} {question.Curve.Scale.Unit} after {row.Hours:0.0} h, {row.Strength.Middle / 1e6:0.0} MPa, at least {low / 1e6:0.0} MPa with {100 * question.Criterion.Confidence:0} %."))
         {
-            Low = Math.Max(0, low), BeforeFirstTested = question.Curve.IsBeforeFirstTested(row.Maturity), AtGoverningPlace = true,
+            Low = Math.Max(0, low), BeforeFirstTested = question.Curve.IsBeforeFirstTested(row.Maturity), AtGoverningPlace = true, Carried = true,
         };
     }
 
-    private static IEnumerable<StrengthEvidence> Evidence(NightForecast forecast, WorkedNight worked)
+    /// <summary>Everything that shows strength: each probe at its last reading, the readings carried to the place that lags behind, the specimens.</summary>
+    /// <param name="forecast">The forecast with its readings.</param> <param name="placed">When placed, clock time.</param> <param name="specimens">Specimens of the night.</param>
+    public static IEnumerable<StrengthEvidence> Evidence(NightForecast forecast, DateTime placed, IEnumerable<NightSpecimen> specimens)
     {
-        var (placed, question) = (worked.Readings.PlacedAt, forecast.Posterior.Case);
+        var question = forecast.Posterior.Case;
         foreach (var probe in forecast.Readings)
         {
             var hours = probe.History[^1].Hours;
-            var governs = forecast.Posterior.Hours.LastOrDefault(h => h.Hours <= hours + 1e-6)?.Governs == probe.Place;
+            var governs = GoverningPlace.At(forecast.Posterior, hours) == probe.Place;
             yield return OpeningDecision.FromProbe(probe, question.Curve, placed.AddHours(hours), question.Criterion.Confidence, governs);
         }
 
         if (AtGoverningPlace(forecast, placed.AddHours(forecast.LastReading), forecast.LastReading) is { } carried) yield return carried;
-        foreach (var s in worked.Specimens)
+        foreach (var s in specimens)
         {
             yield return new StrengthEvidence(EvidenceKind.Specimens, placed.AddHours(s.Hours), s.Kind, s.Strength,
                 string.Create(CultureInfo.InvariantCulture, $"Specimen of the night: {s.Strength / 1e6:0.0} MPa {OpeningCriteria.Words(s.Kind)} after {s.Hours:0.0} h."));

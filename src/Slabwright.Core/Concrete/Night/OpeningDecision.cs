@@ -117,6 +117,12 @@ public static class OpeningDecision
 
     private static IEnumerable<Reason> Cautions(OpeningQuestion question, double age)
     {
+        if (question.Evidence.Any(e => e.Carried) && !question.Evidence.Any(e => e.AtGoverningPlace && !e.Carried))
+        {
+            yield return new("carried evidence", "No probe sits at the place that lags behind: readings of warmer places are carried to it by computation. Put a probe there, or break specimens.",
+                new SourceRef("SECTION-LAG", "docs/steps/concrete-heat.md", SourceStatus.Computed));
+        }
+
         if (question.Evidence.Any(e => e.Test != question.Criterion.Kind))
             yield return new("strength conversion", "Evidence of another kind is held against a converted strength.", new("ACI-318", "", SourceStatus.FromMemory));
         if (age < 24 && question.Evidence.All(e => e.Kind == EvidenceKind.Maturity) && !question.Evidence.IsEmpty)

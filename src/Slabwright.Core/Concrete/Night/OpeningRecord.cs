@@ -34,6 +34,9 @@ public sealed record StrengthEvidence(EvidenceKind Kind, DateTime At, StrengthKi
 
     /// <summary>True where the probe sits at the place that lags behind.</summary>
     public bool AtGoverningPlace { get; init; }
+
+    /// <summary>True where no probe sits there: readings of other places are carried to it by computation.</summary>
+    public bool Carried { get; init; }
 }
 
 /// <summary>Outcome of the question whether to open.</summary>

@@ -35,9 +35,6 @@ public sealed record ConcreteJob
     /// <summary>Temperatures; null: down a column under <see cref="Weather"/>.</summary>
     public ISlabHeat? Heat { get; init; }
 
-    /// <summary>Prices of ingredients for mixes without a delivered price.</summary>
-    public IngredientPrices? Prices { get; init; }
-
     /// <summary>Hours computed after placing, at the least; a night's own hours are always reached.</summary>
     public double LeastHours { get; init; } = 24;
 }
@@ -47,11 +44,13 @@ public static class ConcretePlanner
 {
     /// <summary>Looks at all mixes and nights. The same job gives the same plan.</summary>
     /// <param name="job">The job.</param> <param name="cancel">Stops the run.</param>
-    public static ConcretePlan Plan(ConcreteJob job, CancellationToken cancel = default)
+    public static ConcretePlan Plan(ConcreteJob job, CancellationToken cancel = default) => job.Settings.HasWork ? Plan(ConcreteStudy.Of(job), cancel) : ConcretePlan.Empty;
+
+    /// <summary>Looks at all mixes and nights of a job opened already.</summary>
+    /// <param name="study">The job.</param> <param name="cancel">Stops the run.</param>
+    public static ConcretePlan Plan(ConcreteStudy study, CancellationToken cancel = default)
     {
-        var settings = job.Settings;
-        if (!settings.HasWork) return ConcretePlan.Empty;
-        var study = ConcreteStudy.Of(job);
+        var (job, settings) = (study.Job, study.Job.Settings);
         var cells = settings.Nights.SelectMany(n => settings.Mixes.Select(m => (Night: n, Mix: m))).ToArray();
         var rows = new MixNight[cells.Length];
         var traffic = job is { Traffic: { AxlesPerHour: > 0 } loads, Length: > 0 } ? new EarlyTrafficStudy(loads, job.Length, job.Thickness) : null;

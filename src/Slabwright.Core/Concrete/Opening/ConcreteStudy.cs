@@ -62,9 +62,7 @@ public sealed class ConcreteStudy
 
     /// <summary>Cost of a cubic metre in the project's currency: delivered, else from its ingredients; null when no price is known.</summary>
     /// <param name="mix">The mix.</param>
-    public decimal? CostOf(ConcreteMix mix) => mix.Price ?? (Job.Settings.IngredientPrices.IsEmpty
-        ? MixCost.PerCubicMetre(mix, Job.Prices)
-        : IngredientCost.Of(mix, Job.Settings.IngredientPrices).Cost);
+    public decimal? CostOf(ConcreteMix mix) => MixCost.PerCubicMetre(mix, Job.Settings.IngredientPrices);
 
     /// <summary>When a mix opens; null when it has no curve, no strength is asked for, or no weather reaches over the night.</summary>
     /// <param name="night">The night.</param> <param name="mix">The mix.</param> <param name="change">What is changed.</param>
@@ -126,13 +124,14 @@ public sealed class ConcreteStudy
     /// clock shows them; null when the mix is not the job's or the night cannot be forecast.
     /// </summary>
     /// <param name="night">The night.</param> <param name="readings">Readings as they came.</param> <param name="specimens">Specimens of the night.</param>
-    /// <param name="change">What else is changed.</param>
-    public NightForecast? Update(WorkNight night, NightReadings readings, IReadOnlyList<NightSpecimen> specimens, NightChange? change = null)
+    /// <param name="change">What else is changed.</param> <param name="already">The readings, where they are checked already.</param>
+    public NightForecast? Update(
+        WorkNight night, NightReadings readings, IReadOnlyList<NightSpecimen> specimens, NightChange? change = null, CheckedReadings? already = null)
     {
         if (Job.Settings.Mixes.FirstOrDefault(m => m.Id == readings.Mix) is not { } mix || CaseOf(night, mix, change ?? NightChange.None) is not { } planned) return null;
         var hours = Math.Max(planned.Heat.Hours, (night.Deadline - readings.PlacedAt).TotalHours + 1);
         var question = planned with { Heat = planned.Heat with { PlacedAt = Standard(readings.PlacedAt), Hours = hours } };
-        return Job.Heat is not null && Covers(question.Heat) ? NightUpdate.With(Spread(question, night), Job.Heat, ReadingCheck.Of(readings), specimens) : null;
+        return Job.Heat is not null && Covers(question.Heat) ? NightUpdate.With(Spread(question, night), Job.Heat, already ?? ReadingCheck.Of(readings), specimens) : null;
     }
 
     /// <summary>Clock time some hours after the placing of a forecast.</summary>
@@ -246,7 +245,7 @@ public sealed class ConcreteStudy
     private IEnumerable<Finding> Unpriced(ConcreteMix mix)
     {
         if (mix.Price is not null || Job.Settings.IngredientPrices.IsEmpty) yield break;
-        var missing = IngredientCost.Of(mix, Job.Settings.IngredientPrices).Unpriced;
+        var missing = MixCost.Of(mix, Job.Settings.IngredientPrices).Unpriced;
         if (missing.IsEmpty) yield break;
         yield return new("CON-065", FindingLevel.Warning, "The mix has no cost: an ingredient it holds has no price.", new("ingredient_prices.csv", Field: "ingredient"),
             $"{mix.Id}: {string.Join(", ", missing.Select(m => TradeWords.Of(m)))}", "Add the price of the ingredient, or the price of the mix delivered.");

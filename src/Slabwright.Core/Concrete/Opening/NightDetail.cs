@@ -9,14 +9,12 @@ public sealed record ConcretePeak(double Temperature, double Hours, SlabPlace Pl
 /// <summary>What else is asked about a mix on a night beside its opening.</summary>
 /// <param name="Row">The mix on the night.</param>
 /// <param name="Peak">Hottest concrete; null without a forecast.</param>
-/// <param name="Saw">When a joint inside the repair can be sawn; null without a forecast.</param>
-public sealed record NightDetail(MixNight Row, ConcretePeak? Peak, SawWindow? Saw)
+public sealed record NightDetail(MixNight Row, ConcretePeak? Peak)
 {
     /// <summary>Works the rest out.</summary>
     /// <param name="study">The concrete of the job.</param> <param name="row">The mix on the night.</param>
-    public static NightDetail Of(ConcreteStudy study, MixNight row) => new(
-        row, row.Forecast is { } forecast && study.Job.Heat is { } heat ? PeakOf(heat, forecast.Case.Heat) : null,
-        row.Forecast is null ? null : study.SawWindow(row.Night, row.Mix, NightChange.None));
+    public static NightDetail Of(ConcreteStudy study, MixNight row) =>
+        new(row, row.Forecast is { } forecast && study.Job.Heat is { } heat ? PeakOf(heat, forecast.Case.Heat) : null);
 
     private static ConcretePeak PeakOf(ISlabHeat heat, HeatCase heatCase)
     {

@@ -89,7 +89,7 @@ public static class OpeningForecast
             .. HeatOf(question),
             new("strength curve", $"{curve.Sentence}; the place of least maturity governs.", new("CARINO-1984", "form of the curve", SourceStatus.FromMemory)),
             new("what varies", string.Create(CultureInfo.InvariantCulture,
-                $"Air {belief.Air:+0.0;−0.0;0} K ± {belief.AirDeviation:0.0} K against the forecast, placing temperature {belief.Placing:+0.0;−0.0;0} K ± {belief.PlacingSpread:0.0} K against the plan, lot {100 * question.StrengthFactor:0} % ± {100 * lotDeviation:0} % of the curve, and the scatter of the curve; {question.Trials} trials."),
+                $"Air {belief.Air:+0.0;−0.0;0} K ± {belief.AirDeviation:0.0} K ({1.8 * belief.AirDeviation:0.0} °F) against the forecast, placing temperature {belief.Placing:+0.0;−0.0;0} K ± {belief.PlacingSpread:0.0} K ({1.8 * belief.PlacingSpread:0.0} °F) against the plan, lot {100 * question.StrengthFactor:0} % ± {100 * lotDeviation:0} % of the curve, and the scatter of the curve; {question.Trials} trials."),
                 SourceRef.Project),
             .. question.Spread.Because is { } because ? [because] : ImmutableArray<Reason>.Empty,
             .. question.Heat.RepairLength > 0 ? [SectionLag.Because] : ImmutableArray<Reason>.Empty,

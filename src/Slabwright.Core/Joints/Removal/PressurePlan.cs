@@ -74,6 +74,9 @@ public sealed record PressurePlan
     /// <summary>The temperatures used.</summary>
     public required ImmutableArray<HourTemperature> Hours { get; init; }
 
+    /// <summary>Where they come from, in words.</summary>
+    public string HoursFrom { get; init; } = "";
+
     /// <summary>Rules of the relief cut for the crew.</summary>
     public required ImmutableArray<CrewNote> Notes { get; init; }
 

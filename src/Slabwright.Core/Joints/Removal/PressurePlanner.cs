@@ -38,6 +38,7 @@ public static class PressurePlanner
         {
             Repairs = all,
             Hours = day,
+            HoursFrom = settings.HoursFrom.Length > 0 ? settings.HoursFrom : settings.Hours.IsEmpty ? "assumed, the same all day" : "as the project states them",
             Notes = all.Any(r => r.ReliefNeeded) ? ReliefCuts.Notes(settings, units) : [],
             Findings = [.. findings, .. all.Zip(repairs).Where(p => p.First.ReliefNeeded).SelectMany(p => Findings(p.First, p.Second, settings))],
         };

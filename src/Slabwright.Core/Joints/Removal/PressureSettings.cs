@@ -23,6 +23,9 @@ public sealed record PressureSettings
     /// <summary>Slab temperature by hour of the hottest working day; empty when not given.</summary>
     public ImmutableArray<HourTemperature> Hours { get; init; } = [];
 
+    /// <summary>Where the hours come from, for print; empty where the project states them.</summary>
+    public string HoursFrom { get; init; } = "";
+
     /// <summary>Taken where the project gives no hours, °C: 104 °F all day.</summary>
     public Sourced<double> AssumedTemperature { get; init; } = new(40, Assumed);
 
