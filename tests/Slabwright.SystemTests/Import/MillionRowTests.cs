@@ -4,7 +4,16 @@ using Slabwright.Data.Import;
 
 namespace Slabwright.SystemTests.Import;
 
+/// <summary>Tests that weigh the memory of the whole process run alone: what other tests hold would count.</summary>
+[CollectionDefinition(Name, DisableParallelization = true)]
+public sealed class AloneCollection
+{
+    /// <summary>Name of the collection.</summary>
+    public const string Name = "alone in the process";
+}
+
 /// <summary>A million rows are read as a stream: what is held goes with what is kept.</summary>
+[Collection(AloneCollection.Name)]
 public class MillionRowTests
 {
     private const int Rows = 1_000_000;
